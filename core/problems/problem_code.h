@@ -1,0 +1,73 @@
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+namespace coutil {
+
+// Every problem any stage can report. Add a line in the section of its stage; the text key is what
+// JSON shows; ui/words/problem_sentence.cpp holds the sentence for people (a test proves each has
+// one).
+#define COUTIL_PROBLEM_CODES(X)                           \
+    /* units */                                           \
+    X(lengthUnreadable, "length_unreadable")              \
+    X(lengthNegative, "length_negative")                  \
+    X(lengthOutOfRange, "length_out_of_range")            \
+    /* geometry */                                        \
+    X(offsetLostPart, "offset_lost_part")                 \
+    X(offsetTooNear, "offset_too_near")                   \
+    X(outlineCrossesItself, "outline_crosses_itself")     \
+    /* measurements */                                    \
+    X(measurementMissing, "measurement_missing")          \
+    X(measurementImpossible, "measurement_impossible")    \
+    X(measurementImprobable, "measurement_improbable")    \
+    X(measurementsContradict, "measurements_contradict")  \
+    X(measurementUnknown, "measurement_unknown")          \
+    /* block */                                           \
+    X(styleValueOutOfRange, "style_value_out_of_range")   \
+    X(styleUnknownKey, "style_unknown_key")               \
+    X(panelTooNarrow, "panel_too_narrow")                 \
+    X(levelOrderWrong, "level_order_wrong")               \
+    X(edgeHeightImpossible, "edge_height_impossible")     \
+    X(reductionLarge, "reduction_large")                  \
+    X(girthTargetMissed, "girth_target_missed")           \
+    X(seamLengthsDiffer, "seam_lengths_differ")           \
+    X(lineBrokenAcrossSeam, "line_broken_across_seam")    \
+    /* sheets */                                          \
+    X(paperUnknown, "paper_unknown")                      \
+    X(paperTooSmall, "paper_too_small")                   \
+    X(sheetOptionOutOfRange, "sheet_option_out_of_range") \
+    X(tooManySheets, "too_many_sheets")                   \
+    /* store */                                           \
+    X(fileMissing, "file_missing")                        \
+    X(fileUnreadable, "file_unreadable")                  \
+    X(fileUnwritable, "file_unwritable")                  \
+    X(fileForeign, "file_foreign")                        \
+    X(fileDamaged, "file_damaged")                        \
+    X(fileNewer, "file_newer")                            \
+    X(diskFull, "disk_full")                              \
+    X(jsonBroken, "json_broken")                          \
+    X(jsonWrongKind, "json_wrong_kind")                   \
+    X(jsonUnknownKey, "json_unknown_key")                 \
+    X(jsonBadValue, "json_bad_value")                     \
+    X(garmentUnknown, "garment_unknown")                  \
+    X(revisionUnknown, "revision_unknown")                \
+    /* command line */                                    \
+    X(callUnknown, "call_unknown")                        \
+    X(callIncomplete, "call_incomplete")                  \
+    X(optionUnknown, "option_unknown")                    \
+    X(optionBadValue, "option_bad_value")
+
+enum class ProblemCode {
+#define COUTIL_CODE_NAME(name, key) name,
+    COUTIL_PROBLEM_CODES(COUTIL_CODE_NAME)
+#undef COUTIL_CODE_NAME
+};
+
+// The stable key of a code, as written to JSON.
+[[nodiscard]] std::string_view keyOf(ProblemCode code);
+
+// All codes, in the order of their definition.
+[[nodiscard]] const std::vector<ProblemCode>& allProblemCodes();
+
+}  // namespace coutil

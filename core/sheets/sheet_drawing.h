@@ -1,0 +1,72 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/sheets/sheet_plan.h"
+
+namespace coutil {
+
+enum class SheetInk { cutting, sewing, grain, level, notch, frame, mark, pale, text };
+enum class SheetDash { solid, dashed, dotted };
+
+// A line to draw, in mm from the sheet's lower left PAPER corner, y up, correction factors already
+// applied. width in mm on paper.
+struct SheetStroke {
+    Path path;
+    double widthMm = 0.25;
+    SheetDash dash = SheetDash::solid;
+    SheetInk ink = SheetInk::text;
+    bool isClippedToFrame = true;  // drawn only inside the sheet's frame (margins)
+};
+
+enum class TextAnchor { left, centre, right };
+
+// A line of text; `at` is on the baseline; capitals are heightMm high.
+struct SheetLettering {
+    std::string text;
+    Point at = Point::Zero();
+    double heightMm = 3;
+    double turnRad = 0;
+    TextAnchor anchor = TextAnchor::left;
+    SheetInk ink = SheetInk::text;
+};
+
+// One page, free of any device: what a painter needs and nothing else.
+struct SheetDrawing {
+    std::string
+        name;  // "B3"; the first page with map and test square has its own name from the words
+    double widthMm = 0;
+    double heightMm = 0;
+    double marginMm = 0;
+    std::vector<SheetStroke> strokes;
+    std::vector<SheetLettering> letterings;
+};
+
+// Every word on the sheets, made in ui in the user's language. %1, %2 are replaced here.
+struct SheetWords {
+    TracingTitle title;
+    std::string scaleNote;   // "Print at 100 %, actual size, no fitting"
+    std::string pageOf;      // "Page %1 of %2"
+    std::string sheetLabel;  // "Sheet %1"
+    std::string mapHeading;
+    std::string measureFirst;    // how to measure square and bar, in both directions
+    std::string correctionHint;  // what to type in when they are off
+    std::string square;          // "100 mm"
+    std::string bar;             // "4 in"
+    std::string pencil;          // "pencil"
+    std::string cutCount;        // "cut %1"
+    std::string mirroredPair;    // "one mirrored"
+    std::string onFold;          // "on the fold"
+    std::string panel;           // "panel %1"
+    std::string grain;           // "grain"
+    std::string estimates;       // one line per estimate shown on the first sheet, may be empty
+    std::vector<std::string> cautions;
+};
+
+// First page (sheet map, 100 mm square, 4 in bar, words), then one per sheet of the plan, in order.
+[[nodiscard]] std::vector<SheetDrawing> drawSheets(const SheetPlan& plan,
+                                                   const std::vector<Tracing>& tracings,
+                                                   const SheetWords& words);
+
+}  // namespace coutil

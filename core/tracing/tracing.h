@@ -1,0 +1,61 @@
+#pragma once
+
+#include <array>
+#include <string>
+#include <vector>
+
+#include "core/block/style.h"
+#include "core/pattern/pattern.h"
+#include "core/problems/problem.h"
+
+namespace coutil {
+
+enum class NotchKind { waist, balance };  // balance: the second one, that tells top from bottom
+
+struct Notch {
+    NotchKind kind = NotchKind::waist;
+    Point at = Point::Zero();         // on the sewing line
+    Vector outward = Vector::Zero();  // unit length, towards the cutting line
+    double lengthMm = 0;              // tick from the sewing line to the cutting line
+    std::string edge;
+    double positionMm = 0;  // seam position
+};
+
+// A cut-ready copy of one panel, in the panel's frame.
+struct Tracing {
+    std::string panel;
+    PanelSide side = PanelSide::both;
+    bool isOnFold = false;
+    int cutCount = 2;  // how many pieces; with isMirroredPair one of each pair is turned over
+    bool isMirroredPair = true;
+    std::vector<Edge> sewing;  // the panel's edges
+    Path cutting;  // closed, counter-clockwise; cubic pieces within 0.01 mm of the true offset
+    std::vector<Notch> notches;
+    std::array<Point, 2> grain{Point::Zero(), Point::Zero()};
+    std::vector<LevelLine> levels;
+    Point labelAt = Point::Zero();  // centre of the label
+    double labelWidthMm =
+        0;  // room there: a level rectangle inside the sewing line, clear of the grain line
+    double labelHeightMm = 0;
+    std::vector<double> allowancesMm;  // per sewing edge
+};
+
+// What the label of every tracing says beside the panel's name; words are made in ui.
+struct TracingTitle {
+    std::string garment;
+    std::string client;    // may be empty: patterns can leave without a name
+    std::string revision;  // "pencil" or the number
+    std::string date;      // ISO 8601
+    bool isPencil = true;
+    bool operator==(const TracingTitle&) const = default;
+};
+
+// Allowance of one edge of a panel by the style's rules, mm.
+[[nodiscard]] double allowanceMm(const AllowanceStyle& style, const Panel& panel, const Edge& edge);
+
+// Tracings of every panel, in panel order. Problems (offsetLostPart, offsetTooNear) name the panel;
+// a value is returned whenever every panel has a cutting line.
+[[nodiscard]] Outcome<std::vector<Tracing>> traceTracings(const Pattern& pattern,
+                                                          const AllowanceStyle& allowance);
+
+}  // namespace coutil

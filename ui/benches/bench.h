@@ -1,0 +1,27 @@
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+namespace coutil {
+
+// What the maker is doing now: its card stands to the right of the table, and while it is entered
+// it decides what the table shows. A bench keeps no values of its own; it shows the document's and
+// changes them through it.
+class Bench : public QWidget {
+    Q_OBJECT
+
+  public:
+    using QWidget::QWidget;
+
+    [[nodiscard]] virtual QString benchName() const = 0;  // "Measure", translated
+    virtual void enter() = 0;                             // take the table and show the document
+    virtual void leave() = 0;                             // give the table back
+
+  signals:
+    void hint(
+        const QString& text);  // what the next drag or key will do, for the foot of the window
+    void message(const QString& text, bool isError);  // for the bar above the table
+};
+
+}  // namespace coutil
