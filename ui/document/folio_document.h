@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QTimer>
 #include <QUndoStack>
 #include <filesystem>
 #include <memory>
@@ -21,6 +22,7 @@ class FolioDocument : public QObject {
 
   public:
     explicit FolioDocument(QObject* parent = nullptr);
+    ~FolioDocument() override;  // unsaved work stays in its working copy, to be recovered
 
     [[nodiscard]] bool isOpen() const;
     [[nodiscard]] const Folio& folio() const;
@@ -31,13 +33,20 @@ class FolioDocument : public QObject {
     // The garment on the table and its measurement set; nullptr when the folio has none.
     [[nodiscard]] const Garment* garment() const;
     [[nodiscard]] const MeasurementSet* measurementSet() const;
-    void selectGarment(int index);
+    [[nodiscard]] int garmentIndex() const;
+    void selectGarment(int index);  // not an undo step: nothing in the folio changes
 
     // What follows from the garment's pencil.
     [[nodiscard]] const GarmentOutcome& drafted() const;
+    // The last outcome of this garment that had a pattern: what a table goes on showing, as not in
+    // force, while drafted() has only problems. Without a pattern when there never was one.
+    [[nodiscard]] const GarmentOutcome& lastGoodDraft() const;
 
     void open(Folio folio,
               std::filesystem::path file);  // replaces whatever was open; undo starts empty
+    // The same for work found after a crash: it counts as modified until it is saved.
+    void openRecovered(Folio folio, std::filesystem::path original);
+    void close();  // nothing is open afterwards; unsaved work and its working copy are dropped
     [[nodiscard]] std::optional<Problem> save(const std::filesystem::path& file);
 
     // One undo step. Steps with the same non-empty mergeKey that follow each other merge (typing in
@@ -49,6 +58,10 @@ class FolioDocument : public QObject {
                             const QString& mergeKey = {});
     void endMerging();
 
+    // Writes what has changed to the working copy now, not after the short pause that lets fast
+    // typing and dragging run free (kRecordPauseMs at most; endMerging() also does it).
+    void recordNow();
+
   signals:
     void opened();                                     // another folio, or none
     void folioChanged();                               // any value changed
@@ -59,7 +72,10 @@ class FolioDocument : public QObject {
   private:
     friend class FolioStep;
     void put(const Folio& folio);
+    void show(Folio folio, std::filesystem::path file);
     void redraft();
+    void dropWorkingCopy();
+    [[nodiscard]] std::optional<Problem> writeWorkingCopy();
 
     Folio folio_;
     bool isOpen_ = false;
@@ -67,8 +83,12 @@ class FolioDocument : public QObject {
     int garmentIndex_ = 0;
     int mergeRun_ = 0;
     GarmentOutcome drafted_;
+    GarmentOutcome lastGoodDraft_;
+    std::string lastGoodGarment_;
     QUndoStack undoStack_;
+    QTimer recordTimer_;
     std::shared_ptr<WorkingCopy> workingCopy_;
+    bool hasStoreFailed_ = false;
 };
 
 }  // namespace coutil

@@ -1,0 +1,55 @@
+#include "ui/document/new_folio.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <algorithm>
+#include <utility>
+
+#include "store/uuid.h"
+
+namespace coutil {
+
+std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }
+
+Folio newFolio(const QString& client, LengthUnit unit) {
+    Folio folio;
+    folio.id = newUuid();
+    folio.client = client.toStdString();
+    folio.unit = unit;
+    MeasurementSet set;
+    set.id = newUuid();
+    set.takenOn = today();
+    set.unit = unit;
+    folio.measurementSets.push_back(set);
+    return withNewGarment(folio, QCoreApplication::translate("Garment", "Corset"), {}, set.id);
+}
+
+Folio withNewGarment(const Folio& folio, const QString& name, const Style& style,
+                     const std::string& setId) {
+    Garment garment;
+    garment.id = newUuid();
+    garment.name = name.toStdString();
+    garment.createdOn = today();
+    garment.pencil.id = newUuid();
+    garment.pencil.startedOn = today();
+    garment.pencil.measurementSet = setId;
+    garment.pencil.style = style;
+    Folio after = folio;
+    after.garments.push_back(std::move(garment));
+    return after;
+}
+
+Folio withNewMeasurementSet(const Folio& folio, const MeasurementSet& source, int garmentIndex) {
+    MeasurementSet set = source;
+    set.id = newUuid();
+    set.takenOn = today();
+    set.note.clear();
+    Folio after = folio;
+    const auto index = static_cast<std::size_t>(garmentIndex);
+    if (index < after.garments.size()) after.garments[index].pencil.measurementSet = set.id;
+    after.measurementSets.push_back(std::move(set));
+    std::ranges::stable_sort(after.measurementSets, {}, &MeasurementSet::takenOn);
+    return after;
+}
+
+}  // namespace coutil

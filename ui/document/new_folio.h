@@ -1,0 +1,25 @@
+#pragma once
+
+#include <QString>
+#include <string>
+
+#include "core/revision/folio.h"
+
+namespace coutil {
+
+// Today's date, ISO 8601.
+[[nodiscard]] std::string today();
+
+// A folio for a new client: one empty measurement set of the day and one garment drafted from it.
+[[nodiscard]] Folio newFolio(const QString& client, LengthUnit unit);
+
+// The folio with one more garment, drafted from `setId`; the new garment is the last.
+[[nodiscard]] Folio withNewGarment(const Folio& folio, const QString& name, const Style& style,
+                                   const std::string& setId);
+
+// The folio with one more measurement set, a copy of `source` taken today, from which the garment
+// at `garmentIndex` is drafted from now on. Sets stay in the order of their dates.
+[[nodiscard]] Folio withNewMeasurementSet(const Folio& folio, const MeasurementSet& source,
+                                          int garmentIndex);
+
+}  // namespace coutil
