@@ -19,4 +19,22 @@ inline constexpr double kNarrowestPanelMm = 12;
 // Printed lines follow the pattern to this on every sheet.
 inline constexpr double kPrintedMm = 0.05;
 
+// The first derivative of a piece counts as vanished below this share of the longest leg of its
+// control polygon: seven digits above rounding, far below any drawn direction.
+inline constexpr double kVanishedSpeedShare = 1e-9;
+// A part of a piece shorter than this is measured without further halving (cusps).
+inline constexpr double kShortestMeasuredMm = 1e-10;
+// A length along a path is found again to this.
+inline constexpr double kAlongPathMm = 1e-10;
+// Curves nearer than this touch. A thousandth of kSamePointMm; rounding at 2 m is near 1e-12.
+inline constexpr double kTouchMm = 1e-7;
+// An end of a piece this near a level line lies on it: rounding of coordinates up to 10 m.
+inline constexpr double kOnLevelMm = 1e-9;
+// Roots of polynomials in Bernstein form are parted down to this parameter width.
+inline constexpr double kRootWidth = 1e-13;
+// Below this share of the largest coefficient a polynomial is rounding noise: a few units in the
+// last place. A double root blurs over the square root of it.
+inline constexpr double kRootNoise = 1e-15;
+inline constexpr double kNoiseRootWidth = 1e-6;
+
 }  // namespace coutil::tolerance
