@@ -1,0 +1,52 @@
+#pragma once
+
+#include <QFont>
+#include <QRectF>
+
+#include "ui/canvas/flat_scene.h"
+#include "ui/canvas/table_colours.h"
+#include "ui/canvas/table_scene.h"
+#include "ui/canvas/table_view.h"
+
+class QPainter;
+
+namespace coutil {
+
+// Everything a layer of the table needs to be painted.
+struct TableLook {
+    const TableScene& scene;
+    const FlatScene& flat;
+    const TableView& view;
+    const TableColours& colours;
+    QRectF area;  // px, rulers included
+    QFont font;
+};
+
+// The static layer: paper, sheets, panels, levels, letters, rulers. Line widths are in px.
+void paintScene(QPainter& painter, const TableLook& look);
+
+// Panels with their tint, lines, marks and number.
+void paintPanels(QPainter& painter, const TableLook& look);
+
+// Level hairlines with their names at the left margin, seam names, caption: letters only where no
+// line runs.
+void paintLevels(QPainter& painter, const TableLook& look);
+void paintLevelNames(QPainter& painter, const TableLook& look);
+void paintLetterings(QPainter& painter, const TableLook& look);
+
+// Widest level name, px: the margin that fitting leaves free on the left.
+[[nodiscard]] double levelMarginPx(const TableScene& scene, const QFont& font);
+
+// What changes with the pointer: halos of the places pointed at and picked, a ring where a problem
+// is, a plate with figures beside the pointer.
+struct TableHighlights {
+    TablePlace pointed;
+    TablePlace picked;
+    std::optional<QPointF> problemAtMm;
+    int problemPanel = -1;
+    QString plate;
+    QPointF platePx;
+};
+void paintHighlights(QPainter& painter, const TableLook& look, const TableHighlights& highlights);
+
+}  // namespace coutil

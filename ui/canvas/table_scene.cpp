@@ -1,0 +1,15 @@
+#include "ui/canvas/table_scene.h"
+
+namespace coutil {
+
+QRectF boundsOf(const TableScene& scene) {
+    QRectF box;
+    for (const ScenePanel& panel : scene.panels) {
+        box |= panel.cutting.isEmpty() ? panel.sewing.boundingRect() : panel.cutting.boundingRect();
+    }
+    for (const SceneSheet& sheet : scene.sheets) box |= sheet.frame;
+    for (const SceneDrawing& drawing : scene.drawings) box |= drawing.place;
+    return box;
+}
+
+}  // namespace coutil

@@ -1,0 +1,106 @@
+#pragma once
+
+#include <QLineF>
+#include <QPainterPath>
+#include <QPointF>
+#include <QRectF>
+#include <QString>
+#include <QStringList>
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "core/units/length.h"
+
+class QPainter;
+
+// What lies on the table, as one value: shapes and words, no document. All coordinates are
+// millimetres with y UP; the benches build a scene, the table only shows it.
+namespace coutil {
+
+// An edge of a panel on the table.
+struct SceneEdgeRef {
+    int panel = -1;
+    int edge = -1;
+    bool operator==(const SceneEdgeRef&) const = default;
+};
+
+// One named stretch of a panel's sewing line: what the pointer can find.
+struct SceneEdge {
+    QString name;     // "seam 1-2", translated
+    QString figures;  // lines shown while the pointer is on it
+    QPainterPath path;
+    bool isFold = false;                  // drawn dash-dotted
+    std::optional<SceneEdgeRef> partner;  // the other edge of the same seam
+};
+
+struct ScenePanel {
+    QString number;  // large and pale in the middle
+    QString figures;  // told to screen readers when the panel is picked
+    std::vector<SceneEdge> edges;
+    QPainterPath sewing;         // closed
+    QPainterPath cutting;        // closed; empty where no allowance is shown
+    std::vector<QLineF> notches;
+    std::vector<QLineF> levels;  // only where levels do not run across the whole table
+    std::optional<QLineF> grain;  // lower end, upper end
+    QRectF numberRoom;  // free place for the number, or for the label where there is one
+    QStringList label;  // lines under the number, may be empty
+};
+
+// A level across all panels.
+struct SceneLevel {
+    QString name;
+    QString figures;
+    double yMm = 0;
+};
+
+// A few letters with a choice of places, best first; left out where none of them is free of lines.
+struct SceneLettering {
+    QString text;
+    std::vector<QPointF> places;
+};
+
+// A printed sheet on the big drawing: `frame` is what is printed of it.
+struct SceneSheet {
+    QString name;
+    QRectF frame;
+};
+
+// Something that paints itself, in mm with y DOWN from the upper left corner of `place`.
+struct SceneDrawing {
+    QRectF place;
+    std::function<void(QPainter&)> paint;
+};
+
+struct TableScene {
+    std::vector<ScenePanel> panels;
+    std::vector<SceneLevel> levels;
+    std::vector<SceneLettering> letterings;
+    std::vector<SceneSheet> sheets;
+    std::vector<SceneDrawing> drawings;
+    QString caption;    // quiet words in the upper right corner: "pencil"
+    QString emptyText;  // in the middle, when nothing lies on the table
+    LengthUnit unit = LengthUnit::centimetre;  // of the rulers
+    QPointF rulerZero;                         // the place both rulers call 0
+    bool isPencil = true;                      // graphite and thinner, or ink
+
+    [[nodiscard]] bool isEmpty() const {
+        return panels.empty() && sheets.empty() && drawings.empty();
+    }
+};
+
+// Everything that has a size: panels with their cutting lines, sheets, drawings. Null when empty.
+[[nodiscard]] QRectF boundsOf(const TableScene& scene);
+
+// What is under a pointer, or picked.
+struct TablePlace {
+    enum class Kind { nothing, edge, level, panel, sheet };
+    Kind kind = Kind::nothing;
+    int panel = -1;
+    int edge = -1;
+    int level = -1;
+    int sheet = -1;
+    bool operator==(const TablePlace&) const = default;
+};
+
+}  // namespace coutil
