@@ -58,8 +58,7 @@ bool meetsBox(const QPointF& a, const QPointF& b, const QRectF& box) {
     double to = 1;
     return clip(-d.x(), a.x() - box.left(), from, to) &&
            clip(d.x(), box.right() - a.x(), from, to) &&
-           clip(-d.y(), a.y() - box.top(), from, to) &&
-           clip(d.y(), box.bottom() - a.y(), from, to);
+           clip(-d.y(), a.y() - box.top(), from, to) && clip(d.y(), box.bottom() - a.y(), from, to);
 }
 
 bool crosses(const QPolygonF& points, const QRectF& box) {

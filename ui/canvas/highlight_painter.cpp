@@ -52,8 +52,8 @@ void paintPlace(QPainter& painter, const TableLook& look, const TablePlace& plac
         const double y = look.view.toPx(QPointF(0, look.scene.levels[l].yMm)).y();
         QColor soft(look.colours.halo);
         soft.setAlpha(70);
-        painter.fillRect(
-            QRectF(look.area.left() + kSideRulerPx, y - 2.5, look.area.width(), 5.5), soft);
+        painter.fillRect(QRectF(look.area.left() + kSideRulerPx, y - 2.5, look.area.width(), 5.5),
+                         soft);
     } else if (place.kind == TablePlace::Kind::sheet && s < look.scene.sheets.size()) {
         QColor soft(look.colours.halo);
         soft.setAlpha(28);

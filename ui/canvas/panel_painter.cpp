@@ -35,8 +35,8 @@ Block blockOf(const ScenePanel& panel, const TableLook& look) {
     Block block;
     const QRectF room = look.view.toPx(panel.numberRoom);
     const auto lines = static_cast<double>(panel.label.size());
-    double height = std::min({room.height() * (lines > 0 ? 0.4 : 0.7), room.width() * 0.6,
-                              kLargestNumberPx});
+    double height =
+        std::min({room.height() * (lines > 0 ? 0.4 : 0.7), room.width() * 0.6, kLargestNumberPx});
     if (height < kSmallestNumberPx) return block;
     block.numberPx = static_cast<int>(height);
     const QPointF middle = room.center();

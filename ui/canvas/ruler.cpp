@@ -16,7 +16,7 @@ constexpr double kFiguresApartPx = 46;
 constexpr double kTicksApartPx = 5;
 constexpr double kInchMm = 25.4;
 
-constexpr std::array kMetricMm{0.1, 0.2, 0.5, 1.0,   2.0,   5.0,   10.0,
+constexpr std::array kMetricMm{0.1, 0.2, 0.5,  1.0,  2.0,  5.0,   10.0,
                                20., 50., 100., 200., 500., 1000., 2000.};
 constexpr std::array kInchesMm{kInchMm / 16, kInchMm / 8, kInchMm / 4,  kInchMm / 2,  kInchMm,
                                kInchMm * 2,  kInchMm * 6, kInchMm * 12, kInchMm * 36, kInchMm * 72};
@@ -78,8 +78,8 @@ void paintAxis(QPainter& painter, const QRectF& area, const TableView& view, Len
 
 RulerSteps rulerSteps(LengthUnit unit, double pxPerMm) {
     const bool isInch = unit == LengthUnit::inch;
-    const std::span<const double> steps = isInch ? std::span<const double>(kInchesMm)
-                                                 : std::span<const double>(kMetricMm);
+    const std::span<const double> steps =
+        isInch ? std::span<const double>(kInchesMm) : std::span<const double>(kMetricMm);
     RulerSteps chosen{steps.back(), steps.back()};
     for (const double step : steps) {
         if (step * pxPerMm < kFiguresApartPx) continue;

@@ -146,8 +146,8 @@ void Table::tellAssistance() {
         description = panel.figures;
         if (picked.kind == TablePlace::Kind::edge) description = figuresOf(picked);
     } else if (picked.kind == TablePlace::Kind::sheet) {
-        name = tr("Table, sheet %1")
-                   .arg(scene_.sheets[static_cast<std::size_t>(picked.sheet)].name);
+        name =
+            tr("Table, sheet %1").arg(scene_.sheets[static_cast<std::size_t>(picked.sheet)].name);
     }
     if (name != accessibleName()) {
         setAccessibleName(name);

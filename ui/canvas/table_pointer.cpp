@@ -24,8 +24,7 @@ bool comesFromTrackpad(const QWheelEvent& event) {
 }  // namespace
 
 bool Table::event(QEvent* event) {
-    if (event->type() == QEvent::NativeGesture &&
-        pinch(static_cast<QNativeGestureEvent*>(event))) {
+    if (event->type() == QEvent::NativeGesture && pinch(static_cast<QNativeGestureEvent*>(event))) {
         return true;
     }
     return QWidget::event(event);

@@ -35,16 +35,16 @@ struct SceneEdge {
 };
 
 struct ScenePanel {
-    QString number;  // large and pale in the middle
+    QString number;   // large and pale in the middle
     QString figures;  // told to screen readers when the panel is picked
     std::vector<SceneEdge> edges;
-    QPainterPath sewing;         // closed
-    QPainterPath cutting;        // closed; empty where no allowance is shown
+    QPainterPath sewing;   // closed
+    QPainterPath cutting;  // closed; empty where no allowance is shown
     std::vector<QLineF> notches;
-    std::vector<QLineF> levels;  // only where levels do not run across the whole table
+    std::vector<QLineF> levels;   // only where levels do not run across the whole table
     std::optional<QLineF> grain;  // lower end, upper end
-    QRectF numberRoom;  // free place for the number, or for the label where there is one
-    QStringList label;  // lines under the number, may be empty
+    QRectF numberRoom;            // free place for the number, or for the label where there is one
+    QStringList label;            // lines under the number, may be empty
 };
 
 // A level across all panels.
@@ -78,8 +78,8 @@ struct TableScene {
     std::vector<SceneLettering> letterings;
     std::vector<SceneSheet> sheets;
     std::vector<SceneDrawing> drawings;
-    QString caption;    // quiet words in the upper right corner: "pencil"
-    QString emptyText;  // in the middle, when nothing lies on the table
+    QString caption;                           // quiet words in the upper right corner: "pencil"
+    QString emptyText;                         // in the middle, when nothing lies on the table
     LengthUnit unit = LengthUnit::centimetre;  // of the rulers
     QPointF rulerZero;                         // the place both rulers call 0
     bool isPencil = true;                      // graphite and thinner, or ink
