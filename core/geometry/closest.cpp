@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "core/geometry/bernstein_roots.h"
+#include "core/geometry/closest_on_piece.h"
 #include "core/geometry/path.h"
 
 namespace coutil {
@@ -11,12 +12,6 @@ namespace {
 // Squared distance from a point to a box, 0 inside.
 double squaredDistance(const Box& box, const Point& p) {
     return (p - p.cwiseMax(box.lowest).cwiseMin(box.highest)).squaredNorm();
-}
-
-Box controlBox(const Cubic& c) {
-    Box box;
-    for (const Point* p : {&c.p0, &c.p1, &c.p2, &c.p3}) box.include(*p);
-    return box;
 }
 
 // (z(t) - p) . z'(t) / 3 in Bernstein form: its roots are the feet of perpendiculars. The products
@@ -36,27 +31,56 @@ Bernstein<5> footPolynomial(const Cubic& c, const Point& p) {
     return foot;
 }
 
+// Calls visit(t, point, squared distance) for every foot of a perpendicular inside the piece.
+template <class Visit>
+void visitFeet(const Cubic& c, const Point& point, Visit visit) {
+    for (const double t : rootsOf<5>(footPolynomial(c, point))) {
+        const Point foot = pointAt(c, t);
+        visit(t, foot, (foot - point).squaredNorm());
+    }
+}
+
 }  // namespace
+
+Box controlBoxOf(const Cubic& c) {
+    Box box;
+    for (const Point* p : {&c.p0, &c.p1, &c.p2, &c.p3}) box.include(*p);
+    return box;
+}
+
+double closestParameter(const Cubic& c, const Point& point) {
+    double best = 0;
+    double bestSquared = (c.p0 - point).squaredNorm();
+    visitFeet(c, point, [&](double t, const Point&, double squared) {
+        if (squared < bestSquared) {
+            best = t;
+            bestSquared = squared;
+        }
+    });
+    return (c.p3 - point).squaredNorm() < bestSquared ? 1 : best;
+}
 
 ClosestPlace closestOn(const Path& path, const Point& point) {
     ClosestPlace best;
     double bestSquared = std::numeric_limits<double>::infinity();
-    const auto consider = [&](std::size_t piece, double t, const Point& place) {
-        const double squared = (place - point).squaredNorm();
+    const auto consider = [&](const PathPosition& at, const Point& place, double squared) {
         if (squared >= bestSquared) return;
         bestSquared = squared;
-        best.position = {piece, t};
+        best.position = at;
         best.point = place;
     };
     // All ends first: they bound the distance, so that most pieces need no closer look.
     for (std::size_t i = 0; i < path.pieces.size(); ++i) {
-        consider(i, 0, path.pieces[i].p0);
-        consider(i, 1, path.pieces[i].p3);
+        const Cubic& c = path.pieces[i];
+        consider({i, 0}, c.p0, (c.p0 - point).squaredNorm());
+        consider({i, 1}, c.p3, (c.p3 - point).squaredNorm());
     }
     for (std::size_t i = 0; i < path.pieces.size(); ++i) {
         const Cubic& c = path.pieces[i];
-        if (squaredDistance(controlBox(c), point) >= bestSquared) continue;
-        for (const double t : rootsOf<5>(footPolynomial(c, point))) consider(i, t, pointAt(c, t));
+        if (squaredDistance(controlBoxOf(c), point) >= bestSquared) continue;
+        visitFeet(c, point, [&](double t, const Point& foot, double squared) {
+            consider({i, t}, foot, squared);
+        });
     }
     best.distanceMm = std::sqrt(bestSquared);
     return best;

@@ -28,6 +28,17 @@ inline constexpr double kShortestMeasuredMm = 1e-10;
 inline constexpr double kAlongPathMm = 1e-10;
 // Curves nearer than this touch. A thousandth of kSamePointMm; rounding at 2 m is near 1e-12.
 inline constexpr double kTouchMm = 1e-7;
+// Newton's method has settled when both parameters move by less: 2e-8 mm on a piece of 2 m, and
+// what is left shrinks with the square.
+inline constexpr double kSettledStep = 1e-11;
+// Contacts of two pieces nearer than this in parameter belong together.
+inline constexpr double kNeighbourParameter = 1e-6;
+// Directions are parallel below this sine: 1e-6 mm in a metre.
+inline constexpr double kParallelSine = 1e-9;
+// Curves that differ by less in curvature part by 1e-5 mm in 100 mm: no touching point is named.
+inline constexpr double kSameCurvaturePerMm = 1e-8;
+// Meetings nearer than this along both paths are one.
+inline constexpr double kSameMeetingMm = 1e-6;
 // An end of a piece this near a level line lies on it: rounding of coordinates up to 10 m.
 inline constexpr double kOnLevelMm = 1e-9;
 // Roots of polynomials in Bernstein form are parted down to this parameter width.
