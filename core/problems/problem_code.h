@@ -50,6 +50,20 @@ namespace coutil {
     X(jsonWrongKind, "json_wrong_kind")                   \
     X(jsonUnknownKey, "json_unknown_key")                 \
     X(jsonBadValue, "json_bad_value")                     \
+    X(jsonTooLarge, "json_too_large")                     \
+    X(jsonKeyTwice, "json_key_twice")                     \
+    X(jsonKeyMissing, "json_key_missing")                 \
+    X(jsonWrongVersion, "json_wrong_version")             \
+    X(jsonWantsText, "json_wants_text")                   \
+    X(jsonWantsTruth, "json_wants_truth")                 \
+    X(jsonWantsNumber, "json_wants_number")               \
+    X(jsonWantsWholeNumber, "json_wants_whole_number")    \
+    X(jsonWantsNumberList, "json_wants_number_list")      \
+    X(jsonWantsLength, "json_wants_length")               \
+    X(jsonWantsObject, "json_wants_object")               \
+    X(jsonWantsObjectList, "json_wants_object_list")      \
+    X(jsonWantsChoice, "json_wants_choice")               \
+    X(dateUnreadable, "date_unreadable")                  \
     X(garmentUnknown, "garment_unknown")                  \
     X(revisionUnknown, "revision_unknown")                \
     /* command line */                                    \
