@@ -1,0 +1,17 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string_view>
+
+#include "core/problems/problem.h"
+
+namespace coutil {
+
+// What the first hundred bytes say, before any of it reaches the database: fileForeign, fileNewer
+// or fileDamaged, or nothing when they are a folio's that this program can read. The layout is
+// SQLite's: https://www.sqlite.org/fileformat2.html, "The Database Header".
+[[nodiscard]] std::optional<Problem> checkFolioHeader(std::string_view bytes,
+                                                      const std::filesystem::path& file);
+
+}  // namespace coutil
