@@ -4,7 +4,6 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
-#include <vector>
 
 #include "core/geometry/tolerances.h"
 
@@ -13,6 +12,23 @@ namespace coutil {
 // A polynomial of degree N on 0..1 by its N + 1 Bernstein coefficients.
 template <std::size_t N>
 using Bernstein = std::array<double, N + 1>;
+
+// The roots of one polynomial in growing order: at most N, as there are no more.
+template <std::size_t N>
+class Roots {
+  public:
+    // Unless it is within `width` of the one before.
+    void append(double root, double width = tolerance::kRootWidth) {
+        const bool isKnown = count_ > 0 && root <= values_[count_ - 1] + width;
+        if (!isKnown && count_ < N) values_[count_++] = root;
+    }
+    [[nodiscard]] const double* begin() const { return values_.data(); }
+    [[nodiscard]] const double* end() const { return values_.data() + count_; }
+
+  private:
+    std::array<double, N> values_{};
+    std::size_t count_ = 0;
+};
 
 namespace bernstein {
 
@@ -28,75 +44,61 @@ int signChanges(const Bernstein<N>& b) {
     return changes;
 }
 
-// De Casteljau's scheme: left becomes the part below t, the rest is left in right.
+// De Casteljau's scheme at the middle.
 template <std::size_t N>
-void split(const Bernstein<N>& whole, double t, Bernstein<N>& left, Bernstein<N>& right) {
+void halve(const Bernstein<N>& whole, Bernstein<N>& left, Bernstein<N>& right) {
     right = whole;
     for (std::size_t level = 0; level <= N; ++level) {
         left[level] = right[0];
-        for (std::size_t i = 0; i + level < N; ++i) right[i] += t * (right[i + 1] - right[i]);
+        for (std::size_t i = 0; i + level < N; ++i) right[i] = (right[i] + right[i + 1]) / 2;
     }
 }
 
-template <std::size_t N>
-double valueAt(Bernstein<N> b, double t) {
-    for (std::size_t level = N; level > 0; --level) {
-        for (std::size_t i = 0; i < level; ++i) b[i] += t * (b[i + 1] - b[i]);
-    }
-    return b[0];
-}
-
-// The one root of a polynomial whose end values differ in sign: regula falsi with the weight of a
-// stuck end halved (Illinois), never leaving the bracket.
+// The one root of a polynomial whose end values differ in sign: Newton's method from the secant's
+// root, halving the bracket instead where it would leave it.
 template <std::size_t N>
 double bracketedRoot(const Bernstein<N>& b) {
     constexpr int kMostSteps = 100;
     double low = 0;
     double high = 1;
-    double atLow = b[0];
-    double atHigh = b[N];
-    for (int step = 0; step < kMostSteps && high - low > tolerance::kRootWidth; ++step) {
-        double t = low + (high - low) * (atLow / (atLow - atHigh));
-        if (step % 8 == 7 || !(t > low && t < high)) t = low + (high - low) / 2;
-        const double value = valueAt<N>(b, t);
-        if (value == 0) return t;
-        if ((value > 0) == (atLow > 0)) {
-            low = t;
-            atLow = value;
-            atHigh /= 2;
-        } else {
-            high = t;
-            atHigh = value;
-            atLow /= 2;
+    double t = b[0] / (b[0] - b[N]);
+    for (int step = 0; step < kMostSteps; ++step) {
+        Bernstein<N> level = b;
+        for (std::size_t n = N; n > 1; --n) {
+            for (std::size_t i = 0; i < n; ++i) level[i] += t * (level[i + 1] - level[i]);
         }
+        const double leg = level[1] - level[0];
+        const double value = level[0] + t * leg;
+        if (value == 0) return t;
+        ((value > 0) == (b[0] > 0) ? low : high) = t;
+        double next = t - value / (static_cast<double>(N) * leg);
+        if (!(next > low && next < high)) next = low + (high - low) / 2;
+        if (std::abs(next - t) <= tolerance::kRootWidth) return next;
+        t = next;
     }
-    return low + (high - low) / 2;
+    return t;
 }
 
 // Roots within t0..t1, the part that b stands for. Where all coefficients are below noise the
 // part cannot be told from zero: it counts as one root.
 template <std::size_t N>
-void appendRoots(const Bernstein<N>& b, double noise, double t0, double t1,
-                 std::vector<double>& roots) {
-    const auto append = [&roots](double t) {
-        if (roots.empty() || t > roots.back() + tolerance::kRootWidth) roots.push_back(t);
-    };
+void appendRoots(const Bernstein<N>& b, double noise, double t0, double t1, Roots<N>& roots) {
     const int changes = signChanges<N>(b);
     const double middle = t0 + (t1 - t0) / 2;
     const bool isNoise =
         std::all_of(b.begin(), b.end(), [noise](double v) { return std::abs(v) <= noise; });
     if (changes > 1 && isNoise) {
-        if (roots.empty() || t0 > roots.back() + tolerance::kNoiseRootWidth) append(middle);
+        roots.append(middle, tolerance::kNoiseRootWidth);
     } else if (changes > 1 || (changes == 1 && (b[0] == 0 || b[N] == 0))) {
         Bernstein<N> left;
         Bernstein<N> right;
-        split<N>(b, 0.5, left, right);
+        halve<N>(b, left, right);
         appendRoots<N>(left, noise, t0, middle, roots);
         appendRoots<N>(right, noise, middle, t1, roots);
     } else {
-        if (b[0] == 0) append(t0);
-        if (changes == 1) append(t0 + (t1 - t0) * bracketedRoot<N>(b));
-        if (b[N] == 0) append(t1);
+        if (b[0] == 0) roots.append(t0);
+        if (changes == 1) roots.append(t0 + (t1 - t0) * bracketedRoot<N>(b));
+        if (b[N] == 0) roots.append(t1);
     }
 }
 
@@ -107,8 +109,8 @@ void appendRoots(const Bernstein<N>& b, double noise, double t0, double t1,
 // none or one. Error below kRootWidth beyond what the rounding of the coefficients does; a touching
 // of zero counts once, to about 1e-8. The zero polynomial has none.
 template <std::size_t N>
-std::vector<double> rootsOf(const Bernstein<N>& b) {
-    std::vector<double> roots;
+Roots<N> rootsOf(const Bernstein<N>& b) {
+    Roots<N> roots;
     double largest = 0;
     for (const double value : b) largest = std::max(largest, std::abs(value));
     if (largest > 0) bernstein::appendRoots<N>(b, tolerance::kRootNoise * largest, 0, 1, roots);

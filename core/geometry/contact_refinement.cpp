@@ -28,9 +28,16 @@ bool moveBy(const Eigen::Matrix2d& slope, const Vector& f, double dependent, Par
 
 constexpr int kMostSteps = 12;
 
+// True once a step is small, or no longer shrinks because rounding is all that is left of it.
+bool isSettled(double step, double stepBefore) {
+    return step < tolerance::kSettledStep ||
+           (step < tolerance::kNeighbourParameter && step > stepBefore / 4);
+}
+
 // Where the two pieces run in parallel, side by side: the touching point of curves that touch.
 std::optional<ParameterPair> parallelNear(const Cubic& first, const Cubic& second,
                                           ParameterPair at) {
+    double stepBefore = 1;
     for (int i = 0; i < kMostSteps; ++i) {
         const Vector gap = pointAt(first, at.first) - pointAt(second, at.second);
         const Vector d1 = derivativeAt(first, at.first);
@@ -47,7 +54,8 @@ std::optional<ParameterPair> parallelNear(const Cubic& first, const Cubic& secon
                     tolerance::kSameCurvaturePerMm * speeds, at, step)) {
             return std::nullopt;
         }
-        if (step < tolerance::kSettledStep) return at;
+        if (isSettled(step, stepBefore)) return at;
+        stepBefore = step;
     }
     return std::nullopt;
 }
@@ -58,8 +66,28 @@ double distanceMm(const Cubic& first, const Cubic& second, const ParameterPair& 
 
 PieceContact placeAt(const ParameterPair& at) { return {at.first, at.first, at.second, at.second}; }
 
-bool isShort(const Cubic& c, double t0, double t1) {
-    return (pointAt(c, t1) - pointAt(c, t0)).norm() <= tolerance::kSamePointMm;
+// A stretch of two parts of one curve ends where one of the pieces ends.
+bool endsWithAPiece(double t, double s) {
+    constexpr double kNear = tolerance::kNeighbourParameter;
+    return t < kNear || t > 1 - kNear || s < kNear || s > 1 - kNear;
+}
+
+bool isSharedStretch(const Cubic& first, const PieceContact& rough) {
+    const double chordMm =
+        (pointAt(first, rough.firstEnd) - pointAt(first, rough.firstStart)).norm();
+    return chordMm > tolerance::kSamePointMm &&
+           endsWithAPiece(rough.firstStart, rough.secondStart) &&
+           endsWithAPiece(rough.firstEnd, rough.secondEnd);
+}
+
+// The place of a contact whose Newton steps do not settle: an end of a piece, or the middle.
+ParameterPair placeWithin(const Cubic& first, const Cubic& second, const PieceContact& rough) {
+    if (endsWithAPiece(rough.firstStart, rough.secondStart)) {
+        return {rough.firstStart, rough.secondStart};
+    }
+    if (endsWithAPiece(rough.firstEnd, rough.secondEnd)) return {rough.firstEnd, rough.secondEnd};
+    const double middle = (rough.firstStart + rough.firstEnd) / 2;
+    return {middle, closestParameter(second, pointAt(first, middle))};
 }
 
 void appendRefined(const Cubic& first, const Cubic& second, const PieceContact& rough,
@@ -75,18 +103,24 @@ void appendRefined(const Cubic& first, const Cubic& second, const PieceContact& 
         return true;
     };
     if (append(parallelNear(first, second, middle))) return;
-    if (!isShort(first, rough.firstStart, rough.firstEnd)) {
-        // Two crossings close together, or curves that part too slowly to name one place.
-        const bool atStart =
-            append(crossingNear(first, second, {rough.firstStart, rough.secondStart}));
-        const bool atEnd = append(crossingNear(first, second, {rough.firstEnd, rough.secondEnd}));
-        if (!atStart && !atEnd) contacts.push_back(rough);
-        return;
+    // Two crossings close together, perhaps.
+    const bool atStart = append(crossingNear(first, second, {rough.firstStart, rough.secondStart}));
+    const bool atEnd = append(crossingNear(first, second, {rough.firstEnd, rough.secondEnd}));
+    if (atStart || atEnd) return;
+    if (isSharedStretch(first, rough)) {
+        contacts.push_back(rough);
+    } else {
+        contacts.push_back(placeAt(placeWithin(first, second, rough)));
     }
-    if (!append(crossingNear(first, second, middle))) {
-        contacts.push_back(
-            placeAt({middle.first, closestParameter(second, pointAt(first, middle.first))}));
-    }
+}
+
+// Neighbours on both pieces; next does not start before the cluster.
+bool touches(const PieceContact& cluster, const PieceContact& next) {
+    const auto [low, high] = std::minmax(cluster.secondStart, cluster.secondEnd);
+    const auto [nextLow, nextHigh] = std::minmax(next.secondStart, next.secondEnd);
+    constexpr double kNear = tolerance::kNeighbourParameter;
+    return next.firstStart <= cluster.firstEnd + kNear && nextLow <= high + kNear &&
+           nextHigh >= low - kNear;
 }
 
 }  // namespace
@@ -94,6 +128,7 @@ void appendRefined(const Cubic& first, const Cubic& second, const PieceContact& 
 std::optional<ParameterPair> crossingNear(const Cubic& first, const Cubic& second,
                                           const ParameterPair& guess) {
     ParameterPair at = guess;
+    double stepBefore = 1;
     for (int i = 0; i < kMostSteps; ++i) {
         const Vector gap = pointAt(first, at.first) - pointAt(second, at.second);
         Eigen::Matrix2d slope;
@@ -101,7 +136,8 @@ std::optional<ParameterPair> crossingNear(const Cubic& first, const Cubic& secon
         const double speeds = slope.col(0).norm() * slope.col(1).norm();
         double step = 0;
         if (!moveBy(slope, gap, tolerance::kParallelSine * speeds, at, step)) return std::nullopt;
-        if (step < tolerance::kSettledStep) return at;
+        if (isSettled(step, stepBefore)) return at;
+        stepBefore = step;
     }
     return std::nullopt;
 }
@@ -123,25 +159,24 @@ std::vector<PieceContact> refined(const Cubic& first, const Cubic& second,
     std::sort(rough.begin(), rough.end(), [](const PieceContact& a, const PieceContact& b) {
         return a.firstStart < b.firstStart;
     });
-    std::vector<PieceContact> contacts;
-    for (std::size_t i = 0; i < rough.size();) {
-        // Neighbours on both pieces are one contact.
-        PieceContact merged = rough[i];
-        for (++i; i < rough.size(); ++i) {
-            const PieceContact& next = rough[i];
-            const double apart = std::min(std::abs(next.secondStart - merged.secondEnd),
-                                          std::abs(next.secondStart - merged.secondStart));
-            if (next.firstStart > merged.firstEnd + tolerance::kNeighbourParameter ||
-                apart >
-                    tolerance::kNeighbourParameter + std::abs(next.secondEnd - next.secondStart)) {
-                break;
-            }
-            if (next.firstEnd > merged.firstEnd) {
-                merged.firstEnd = next.firstEnd;
-                merged.secondEnd = next.secondEnd;
-            }
+    std::vector<PieceContact> clusters;
+    for (const PieceContact& next : rough) {
+        const auto known = std::find_if(clusters.begin(), clusters.end(),
+                                        [&](const PieceContact& c) { return touches(c, next); });
+        if (known == clusters.end()) {
+            clusters.push_back(next);
+        } else if (next.firstEnd > known->firstEnd) {
+            known->firstEnd = next.firstEnd;
+            known->secondEnd = next.secondEnd;
         }
-        appendRefined(first, second, merged, contacts);
+    }
+    std::vector<PieceContact> contacts;
+    for (const PieceContact& cluster : clusters) {
+        if (cluster.isStretch()) {
+            appendRefined(first, second, cluster, contacts);
+        } else {
+            contacts.push_back(cluster);
+        }
     }
     return contacts;
 }
