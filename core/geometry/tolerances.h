@@ -48,4 +48,8 @@ inline constexpr double kRootWidth = 1e-13;
 inline constexpr double kRootNoise = 1e-15;
 inline constexpr double kNoiseRootWidth = 1e-6;
 
+// Two linear equations count as one when their determinant is below this share of the product of
+// the diagonal.
+inline constexpr double kDependentShare = 1e-12;
+
 }  // namespace coutil::tolerance
