@@ -9,7 +9,9 @@
 
 // With end points and end directions fixed, a cubic has two unknowns left, the lengths of its two
 // arms. For given parameters of the chain's points the best arms solve two linear equations; then
-// every parameter moves to the foot of the perpendicular, and so on in turn.
+// every parameter moves to the foot of the perpendicular, and so on in turn. Gaps along the curve
+// count little from the second round on, as the parameters will follow: that makes the rounds
+// converge like Gauss-Newton instead of creeping.
 namespace coutil {
 
 namespace {
@@ -24,34 +26,49 @@ std::vector<double> chordParameters(std::span<const Point> chain) {
     return parameters;
 }
 
-Cubic withBestArms(std::span<const Point> chain, const std::vector<double>& parameters,
-                   const Vector& startDirection, const Vector& endDirection) {
-    const Point& p0 = chain.front();
-    const Point& p3 = chain.back();
+// Sums of the normal equations for the two arms.
+struct ArmSums {
     double aa = 0;
     double ab = 0;
     double bb = 0;
     double ar = 0;
     double br = 0;
+
+    // Adds one point; gaps along the unit vector `along` weigh `weight`, gaps across it 1.
+    void add(const Vector& a, const Vector& b, const Vector& rest, const Vector& along,
+             double weight) {
+        const auto dot = [&](const Vector& v, const Vector& w) {
+            return v.dot(w) - (1 - weight) * v.dot(along) * w.dot(along);
+        };
+        aa += dot(a, a);
+        ab += dot(a, b);
+        bb += dot(b, b);
+        ar += dot(a, rest);
+        br += dot(b, rest);
+    }
+};
+
+Cubic withBestArms(std::span<const Point> chain, const std::vector<double>& parameters,
+                   const Vector& startDirection, const Vector& endDirection, const Cubic* before) {
+    constexpr double kWeightAlong = 0.01;
+    const Point& p0 = chain.front();
+    const Point& p3 = chain.back();
+    ArmSums sums;
     for (std::size_t i = 1; i + 1 < chain.size(); ++i) {
         const double t = parameters[i];
         const double u = 1 - t;
-        const Vector a = 3 * u * u * t * startDirection;
-        const Vector b = -3 * u * t * t * endDirection;
         const Vector rest = chain[i] - (u * u * (1 + 2 * t) * p0 + t * t * (3 - 2 * t) * p3);
-        aa += a.dot(a);
-        ab += a.dot(b);
-        bb += b.dot(b);
-        ar += a.dot(rest);
-        br += b.dot(rest);
+        const Vector along = before != nullptr ? tangentAt(*before, t) : Vector(Vector::Zero());
+        sums.add(3 * u * u * t * startDirection, -3 * u * t * t * endDirection, rest, along,
+                 kWeightAlong);
     }
-    const double determinant = aa * bb - ab * ab;
+    const double determinant = sums.aa * sums.bb - sums.ab * sums.ab;
     const double third = (p3 - p0).norm() / 3;
     double startArm = third;
     double endArm = third;
-    if (determinant > tolerance::kDependentShare * aa * bb) {
-        startArm = (ar * bb - br * ab) / determinant;
-        endArm = (br * aa - ar * ab) / determinant;
+    if (determinant > tolerance::kDependentShare * sums.aa * sums.bb) {
+        startArm = (sums.ar * sums.bb - sums.br * sums.ab) / determinant;
+        endArm = (sums.br * sums.aa - sums.ar * sums.ab) / determinant;
     }
     // An arm pointing backwards would put a loop at the end.
     if (!(startArm > 0)) startArm = third;
@@ -96,13 +113,14 @@ double boundMm(const Cubic& c, std::span<const Point> chain,
 
 std::optional<Cubic> cubicNear(std::span<const Point> chain, const Vector& startDirection,
                                const Vector& endDirection, double toleranceMm) {
-    constexpr int kMostRounds = 12;
+    constexpr int kMostRounds = 8;
     // Rounds gain little by little; a fit this far off after a few will not come in.
     constexpr int kFewRounds = 3;
     constexpr double kHopelessShare = 8;
     auto parameters = chordParameters(chain);
+    Cubic c;
     for (int round = 0; round < kMostRounds; ++round) {
-        const Cubic c = withBestArms(chain, parameters, startDirection, endDirection);
+        c = withBestArms(chain, parameters, startDirection, endDirection, round > 0 ? &c : nullptr);
         if (!moveToFeet(c, chain, parameters)) return std::nullopt;
         const double bound = boundMm(c, chain, parameters);
         if (bound <= toleranceMm) return c;
