@@ -18,6 +18,12 @@ inline constexpr double kSmoothAcrossSeamDeg = 0.5;
 inline constexpr double kNarrowestPanelMm = 12;
 // Printed lines follow the pattern to this on every sheet.
 inline constexpr double kPrintedMm = 0.05;
+// Half the widest pen of the sheets: a line this near to a sheet's edge would be cut in half.
+inline constexpr double kHalfPenMm = 0.25;
+// Tracings on the sheets keep at least this from each other, room for scissors.
+inline constexpr double kBetweenTracingsMm = 2;
+// Chord error where outlines become cells of a search; the cells are grown by as much.
+inline constexpr double kSearchFlatnessMm = 0.1;
 
 // The first derivative of a piece counts as vanished below this share of the longest leg of its
 // control polygon: seven digits above rounding, far below any drawn direction.

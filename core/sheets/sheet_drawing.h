@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -22,7 +23,7 @@ struct SheetStroke {
 
 enum class TextAnchor { left, centre, right };
 
-// A line of text; `at` is on the baseline; capitals are heightMm high.
+// A line of text; `at` is on the baseline; capitals are heightMm high. Always clipped to the frame.
 struct SheetLettering {
     std::string text;
     Point at = Point::Zero();
@@ -30,6 +31,7 @@ struct SheetLettering {
     double turnRad = 0;
     TextAnchor anchor = TextAnchor::left;
     SheetInk ink = SheetInk::text;
+    double roomMm = 0;  // a font in which the text runs wider makes it smaller; 0: no limit
 };
 
 // One page, free of any device: what a painter needs and nothing else.
@@ -43,28 +45,38 @@ struct SheetDrawing {
     std::vector<SheetLettering> letterings;
 };
 
-// Every word on the sheets, made in ui in the user's language. %1, %2 are replaced here.
+// Every word on the sheets, made in ui in the user's language (ui/words/sheet_words.h). %1, %2 are
+// replaced here.
 struct SheetWords {
     TracingTitle title;
-    std::string scaleNote;   // "Print at 100 %, actual size, no fitting"
-    std::string pageOf;      // "Page %1 of %2"
-    std::string sheetLabel;  // "Sheet %1"
-    std::string mapHeading;
+    std::string firstSheet;      // name of the first page
+    std::string scaleNote;       // "Print at 100 %, actual size, no fitting"
+    std::string pageOf;          // "Page %1 of %2"
+    std::string sheetLabel;      // "Sheet %1"
+    std::string mapHeading;      // "Sheet map: %1 sheets"
     std::string measureFirst;    // how to measure square and bar, in both directions
     std::string correctionHint;  // what to type in when they are off
+    std::string joinHint;        // how to cut and join the sheets
     std::string square;          // "100 mm"
     std::string bar;             // "4 in"
     std::string pencil;          // "pencil"
+    std::string revision;        // "revision %1"
     std::string cutCount;        // "cut %1"
     std::string mirroredPair;    // "one mirrored"
+    std::string mirroredTwin;    // "mirrored": the printed twin of a pair
     std::string onFold;          // "on the fold"
     std::string panel;           // "panel %1"
+    std::string leftSide;        // "left"
+    std::string rightSide;       // "right"
     std::string grain;           // "grain"
     std::string estimates;       // one line per estimate shown on the first sheet, may be empty
     std::vector<std::string> cautions;
+    // Names of levels by their key; a level without one (the maker's own) shows its key.
+    std::map<std::string, std::string> levels;
 };
 
-// First page (sheet map, 100 mm square, 4 in bar, words), then one per sheet of the plan, in order.
+// First page (sheet map, 100 mm square, 4 in bars, words), then one per sheet of the plan, in order.
+// The square and the bars carry the correction factors too, so that a corrected print proves itself.
 [[nodiscard]] std::vector<SheetDrawing> drawSheets(const SheetPlan& plan,
                                                    const std::vector<Tracing>& tracings,
                                                    const SheetWords& words);

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/geometry/cubic.h"
 #include "core/geometry/path.h"
 #include "core/sheets/paper.h"
 #include "core/tracing/tracing.h"
@@ -13,12 +14,18 @@ namespace coutil {
 
 enum class Orientation { whicheverFewer, portrait, landscape };
 
+// A plan never has more sheets than this.
+inline constexpr int kMostSheets = 400;
+
+// Correction factors belong to the printer, not to the way the page is turned: scaleX acts across
+// the paper held upright (its short side, for the known papers), scaleY along it. Drawing times
+// factor lands on paper; a printer that makes 100 mm into `measured` mm wants 100 / measured.
 struct SheetOptions {
     Paper paper{"A4", 210000, 297000};
     Orientation orientation = Orientation::whicheverFewer;
-    long long marginUm = 10000;
-    long long overlapUm = 10000;
-    double scaleX = 1;  // correction factors of the printer, 0.97 to 1.03
+    long long marginUm = 10000;   // 0 to 50 mm
+    long long overlapUm = 10000;  // 0 to 40 mm, at most a third of what a sheet shows
+    double scaleX = 1;            // 0.97 to 1.03: beyond that it is no longer a correction
     double scaleY = 1;
     bool mirroredToo = false;  // print the mirrored twin of every pair as well
 
@@ -41,13 +48,15 @@ struct Sheet {
 [[nodiscard]] std::string nameOf(const Sheet& sheet);  // "B3"; rows after Z go AA, AB, ...
 
 // Which tracing lies where and which sheets that touches. All arithmetic of the grid is in whole
-// micrometres.
+// micrometres. Column 0 starts at x = 0, the lowest row at y = 0.
 struct SheetPlan {
     SheetOptions options;
     bool isLandscape = false;
-    long long sheetWidthUm = 0;  // as turned
+    long long sheetWidthUm = 0;  // as turned; of a roll, cut to the length that is used
     long long sheetHeightUm = 0;
-    long long stepXUm = 0;  // distance of neighbouring sheets on the drawing
+    long long frameXUm = 0;  // what one sheet shows of the drawing: its paper inside the margins,
+    long long frameYUm = 0;  // with the correction factors taken out again
+    long long stepXUm = 0;   // distance of neighbouring sheets on the drawing
     long long stepYUm = 0;
     int rows = 0;
     int columns = 0;
@@ -55,10 +64,28 @@ struct SheetPlan {
     std::vector<Sheet> sheets;  // those with something on them, row by row
 };
 
-// Checks options; empty when sound.
+// The factors that act along x and y of the drawing, as the page is turned.
+struct Correction {
+    double x = 1;
+    double y = 1;
+};
+[[nodiscard]] Correction correctionOf(const SheetPlan& plan);
+
+// What a sheet shows, on the drawing in mm. Neighbours' frames overlap by the overlap (on paper by
+// options.overlapUm, never less, at most 0.0021 mm more).
+[[nodiscard]] Box frameOf(const SheetPlan& plan, const Sheet& sheet);
+
+// A place of the drawing on a sheet's paper, mm from its lower left corner, y up, corrected.
+[[nodiscard]] Point onPaper(const SheetPlan& plan, const Sheet& sheet, const Point& drawingMm);
+
+// Checks options; empty when sound. Problems: paperTooSmall (figures "value" the lesser side inside
+// the margins, "limit"), sheetOptionOutOfRange (subject "margin", "overlap", "scale-x" or
+// "scale-y"; figures "value", "lowest", "highest").
 [[nodiscard]] std::vector<Problem> checkSheetOptions(const SheetOptions& options);
 
 // A good arrangement at once (a few ms): shelves with the best grid shift and turns. Deterministic.
+// A sheet is kept if any part of a piece lies on it that no other sheet shows. Problems: those of
+// checkSheetOptions, tooManySheets (figures "value", "limit").
 [[nodiscard]] Outcome<SheetPlan> planSheets(const std::vector<Tracing>& tracings,
                                             const SheetOptions& options);
 

@@ -1,0 +1,59 @@
+#include <optional>
+
+#include "core/geometry/tolerances.h"
+#include "core/sheets/finish_plan.h"
+#include "core/sheets/pack_shelves.h"
+#include "core/sheets/sheet_grid.h"
+
+namespace coutil {
+namespace {
+
+// Coarse cells: fast, and only the final count is by the real outlines.
+constexpr double kQuickCellMm = 4;
+constexpr int kWidestShelfSheets = 8;
+
+struct Candidate {
+    LayoutCost cost;
+    std::vector<CellPlace> places;
+    CellGrid grid;
+    bool isLandscape = false;
+    std::size_t cells = 0;  // which orientation's cells
+};
+
+void tryShelves(const TurnedCells& cells, Candidate candidate, bool isRoll,
+                std::optional<Candidate>& best) {
+    const CellGrid& grid = candidate.grid;
+    const int widest = isRoll ? 1 : kWidestShelfSheets;
+    for (const auto turns :
+         {ShelfTurns::asDrawn, ShelfTurns::quarter, ShelfTurns::tall, ShelfTurns::wide}) {
+        for (int across = 1; across <= widest; ++across) {
+            const int width = across * grid.perStepX + grid.overlapX;
+            candidate.places = packShelves(cells, turns, 1, width).places;
+            candidate.cost = isRoll ? costOf(cells, candidate.places, grid, true)
+                                    : shiftToBest(cells, candidate.places, grid);
+            if (!best || candidate.cost < best->cost) best = candidate;
+        }
+    }
+}
+
+}  // namespace
+
+Outcome<SheetPlan> planSheets(const std::vector<Tracing>& tracings, const SheetOptions& options) {
+    auto problems = checkSheetOptions(options);
+    if (!problems.empty()) return Outcome<SheetPlan>::failed(std::move(problems));
+    const auto pieces = piecesToLay(tracings, options);
+    std::optional<Candidate> best;
+    std::vector<TurnedCells> cells;
+    for (const bool isLandscape : orientationsFor(options)) {
+        Candidate candidate;
+        candidate.isLandscape = isLandscape;
+        candidate.grid = cellGridFor(emptyPlan(options, isLandscape), kQuickCellMm);
+        candidate.cells = cells.size();
+        cells.push_back(turnedCells(pieces, tracings, candidate.grid, 4));
+        tryShelves(cells.back(), candidate, options.paper.isRoll, best);
+    }
+    return finishedPlan(emptyPlan(options, best->isLandscape), tracings,
+                        placedPieces(pieces, cells[best->cells], best->places, best->grid));
+}
+
+}  // namespace coutil

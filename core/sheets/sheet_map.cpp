@@ -1,0 +1,72 @@
+#include "core/sheets/sheet_map.h"
+
+#include <algorithm>
+
+#include "core/sheets/outline_shape.h"
+
+namespace coutil {
+namespace {
+
+constexpr double kChordMm = 0.5;  // on the drawing; the map is many times smaller
+constexpr double kTallestNameMm = 4;
+
+// Drawing to map.
+struct MapScale {
+    double scale = 1;
+    Point origin = Point::Zero();  // of the drawing, on the paper
+
+    [[nodiscard]] Point at(const Point& drawingMm) const { return origin + scale * drawingMm; }
+};
+
+Path boxPath(const Box& box) {
+    const Point& a = box.lowest;
+    const Point& b = box.highest;
+    return polylinePath({a, {b.x(), a.y()}, b, {a.x(), b.y()}, a});
+}
+
+MapScale scaleFor(const SheetPlan& plan, const Box& room) {
+    const Box whole{frameOf(plan, {plan.rows - 1, 0}).lowest,
+                    frameOf(plan, {0, plan.columns - 1}).highest};
+    MapScale map;
+    map.scale = std::min({room.widthMm() / whole.widthMm(), room.heightMm() / whole.heightMm(), 0.3});
+    map.origin = Point(room.lowest.x(), room.highest.y() - map.scale * whole.heightMm());
+    return map;
+}
+
+void drawPieces(const SheetPlan& plan, const std::vector<Tracing>& tracings, const MapScale& map,
+                double numberMm, SheetDrawing& drawing) {
+    for (const auto& piece : plan.placed) {
+        const Tracing& tracing = tracings[piece.tracing];
+        std::vector<Point> points =
+            flattened(placed(tracing.cutting, piece.placement), kChordMm);
+        for (Point& p : points) p = map.at(p);
+        drawing.strokes.push_back(
+            {polylinePath(points), 0.15, SheetDash::solid, SheetInk::cutting});
+        const Point at = map.at(placed(tracing.labelAt, piece.placement));
+        drawing.letterings.push_back({tracing.panel, at - Vector(0, numberMm / 2), numberMm, 0,
+                                      TextAnchor::centre, SheetInk::text, 0});
+    }
+}
+
+}  // namespace
+
+void drawSheetMap(const SheetPlan& plan, const std::vector<Tracing>& tracings, const Box& room,
+                  SheetDrawing& drawing) {
+    if (plan.sheets.empty() || room.widthMm() <= 0 || room.heightMm() <= 0) return;
+    const MapScale map = scaleFor(plan, room);
+    for (const Sheet& sheet : plan.sheets) {
+        // Each sheet from its own cut edges to its neighbours': frames would overlap on the map.
+        const Box frame = frameOf(plan, sheet);
+        const Box box{map.at(frame.lowest), map.at(frame.highest)};
+        const double nameMm = std::min(kTallestNameMm, 0.2 * std::min(box.widthMm(), box.heightMm()));
+        drawing.strokes.push_back({boxPath(box), 0.12, SheetDash::solid, SheetInk::frame});
+        drawing.letterings.push_back({nameOf(sheet),
+                                      {box.lowest.x() + 0.8, box.highest.y() - nameMm - 0.8},
+                                      nameMm, 0, TextAnchor::left, SheetInk::mark, 0});
+    }
+    const double stepMm = std::min(map.scale * static_cast<double>(plan.stepXUm) / 1000,
+                                   map.scale * static_cast<double>(plan.stepYUm) / 1000);
+    drawPieces(plan, tracings, map, std::clamp(0.14 * stepMm, 1.2, 3.0), drawing);
+}
+
+}  // namespace coutil
