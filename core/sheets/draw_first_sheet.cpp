@@ -61,21 +61,36 @@ void drawFigure(SheetDrawing& drawing, const Point& corner, const Correction& fa
                 const SheetWords& words) {
     const Vector side(kSquareMm * factor.x, kSquareMm * factor.y);
     const Point far = corner + side;
-    drawing.strokes.push_back({polylinePath({corner, {far.x(), corner.y()}, far,
-                                             {corner.x(), far.y()}, corner}),
-                               0.2, SheetDash::solid, SheetInk::text});
+    drawing.strokes.push_back(
+        {polylinePath({corner, {far.x(), corner.y()}, far, {corner.x(), far.y()}, corner}), 0.2,
+         SheetDash::solid, SheetInk::text});
     const Point middle = corner + side / 2;
-    drawing.letterings.push_back({words.square, {middle.x(), far.y() - 5}, 2.6, 0,
-                                  TextAnchor::centre, SheetInk::text, 40});
-    drawing.letterings.push_back({words.square, {corner.x() + 5, middle.y()}, 2.6,
-                                  1.5707963267948966, TextAnchor::centre, SheetInk::text, 40});
+    drawing.letterings.push_back(
+        {words.square, {middle.x(), far.y() - 5}, 2.6, 0, TextAnchor::centre, SheetInk::text, 40});
+    drawing.letterings.push_back({words.square,
+                                  {corner.x() + 5, middle.y()},
+                                  2.6,
+                                  1.5707963267948966,
+                                  TextAnchor::centre,
+                                  SheetInk::text,
+                                  40});
     drawBar(drawing, corner - Vector(0, kBarAwayMm), Vector(kBarMm * factor.x, 0), Vector(0, -1));
     drawBar(drawing, Point(far.x() + kBarAwayMm, corner.y()), Vector(0, kBarMm * factor.y),
             Vector(1, 0));
-    drawing.letterings.push_back({words.bar, {middle.x() + 13, corner.y() - kBarAwayMm - 4.2}, 2.6,
-                                  0, TextAnchor::centre, SheetInk::text, 20});
-    drawing.letterings.push_back({words.bar, {far.x() + kBarAwayMm + 2.6, middle.y() + 11}, 2.6, 0,
-                                  TextAnchor::left, SheetInk::text, 9});
+    drawing.letterings.push_back({words.bar,
+                                  {middle.x() + 13, corner.y() - kBarAwayMm - 4.2},
+                                  2.6,
+                                  0,
+                                  TextAnchor::centre,
+                                  SheetInk::text,
+                                  20});
+    drawing.letterings.push_back({words.bar,
+                                  {far.x() + kBarAwayMm + 2.6, middle.y() + 11},
+                                  2.6,
+                                  0,
+                                  TextAnchor::left,
+                                  SheetInk::text,
+                                  9});
     Column inside(drawing, Point(corner.x() + 9, far.y() - 9), kSquareMm - 16);
     inside.write(words.measureFirst, kBodyMm);
     inside.skip(kGapMm / 2);
@@ -129,8 +144,7 @@ SheetDrawing drawFirstSheet(const SheetPlan& plan, const std::vector<Tracing>& t
     drawing.heightMm = mm(plan.sheetHeightUm);
     drawing.marginMm = mm(plan.options.marginUm);
     const double inset = drawing.marginMm + 1;
-    const Box page{Point(inset, inset),
-                   Point(drawing.widthMm - inset, drawing.heightMm - inset)};
+    const Box page{Point(inset, inset), Point(drawing.widthMm - inset, drawing.heightMm - inset)};
     const bool isWide = page.widthMm() > page.heightMm() && page.widthMm() >= kFigureMm + 50;
     const double firstWidth = isWide ? kFigureMm : page.widthMm();
     const Correction factor = correctionOf(plan);

@@ -104,8 +104,8 @@ std::vector<Join> joinsOf(const SheetPlan& plan, const std::vector<SheetStroke>&
     return joins;
 }
 
-void drawJoin(const SheetPlan& plan, const Join& join, const Sheet& sheet,
-              std::vector<SheetStroke>& strokes, std::vector<SheetLettering>& letterings) {
+void drawJoin(const Join& join, const Sheet& sheet, std::vector<SheetStroke>& strokes,
+              std::vector<SheetLettering>& letterings) {
     const bool isFirst = sheet == join.first;
     if (!isFirst && !(sheet == join.second)) return;
     // The second sheet is cut on the line (solid), the first is covered up to it (dashed).
@@ -114,9 +114,10 @@ void drawJoin(const SheetPlan& plan, const Join& join, const Sheet& sheet,
     addCross(join.to, strokes);
     // Across the join, towards this sheet's own half.
     const Vector along = (join.to - join.from).normalized();
-    const Vector across = join.isUpright ? Vector(isFirst ? -1 : 1, 0) : Vector(0, isFirst ? 1 : -1);
-    strokes.push_back(fine({join.mark + kMarkMm * along, join.mark + kMarkMm * across,
-                            join.mark - kMarkMm * along}));
+    const Vector across =
+        join.isUpright ? Vector(isFirst ? -1 : 1, 0) : Vector(0, isFirst ? 1 : -1);
+    strokes.push_back(fine(
+        {join.mark + kMarkMm * along, join.mark + kMarkMm * across, join.mark - kMarkMm * along}));
     const std::string number = std::to_string(join.number);
     const std::string name = nameOf(isFirst ? join.second : join.first);
     const Vector down(0, -kNumberMm / 2);
@@ -128,8 +129,8 @@ void drawJoin(const SheetPlan& plan, const Join& join, const Sheet& sheet,
         letterings.push_back(
             lettering(name, at, kNameMm, isFirst ? TextAnchor::right : TextAnchor::left));
     } else {
-        const Point at = join.mark + Vector(kMarkMm + 1.5, 0) + 0.6 * kMarkMm * across -
-                         Vector(0, kNameMm / 2);
+        const Point at =
+            join.mark + Vector(kMarkMm + 1.5, 0) + 0.6 * kMarkMm * across - Vector(0, kNameMm / 2);
         letterings.push_back(lettering(name, at, kNameMm, TextAnchor::left));
     }
 }

@@ -23,10 +23,10 @@ struct Join {
 [[nodiscard]] std::vector<Join> joinsOf(const SheetPlan& plan,
                                         const std::vector<SheetStroke>& lines);
 
-// What one sheet shows of its joins, on the drawing: cut or lay-on line, crosses at its ends, half a
-// diamond with the join's number, the neighbour's name. Nothing reaches outside the sheet's frame
+// What one sheet shows of its joins, on the drawing: cut or lay-on line, crosses at its ends, half
+// a diamond with the join's number, the neighbour's name. Nothing reaches outside the sheet's frame
 // (crosses are clipped to it).
-void drawJoin(const SheetPlan& plan, const Join& join, const Sheet& sheet,
-              std::vector<SheetStroke>& strokes, std::vector<SheetLettering>& letterings);
+void drawJoin(const Join& join, const Sheet& sheet, std::vector<SheetStroke>& strokes,
+              std::vector<SheetLettering>& letterings);
 
 }  // namespace coutil

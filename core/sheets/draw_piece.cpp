@@ -34,8 +34,8 @@ class PieceLines {
         add(tracing_.cutting, {SheetInk::cutting, kCuttingMm});
         for (const Edge& edge : tracing_.sewing) {
             const bool isFold = edge.role == EdgeRole::fold;
-            add(edge.path, {SheetInk::sewing, kSewingMm,
-                            isFold ? SheetDash::dashed : SheetDash::solid});
+            add(edge.path,
+                {SheetInk::sewing, kSewingMm, isFold ? SheetDash::dashed : SheetDash::solid});
         }
         for (const Notch& notch : tracing_.notches) drawNotch(notch);
         return std::move(strokes_);

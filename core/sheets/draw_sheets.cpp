@@ -111,7 +111,7 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawin
     for (const Join& join : whole.joins) {
         std::vector<SheetStroke> strokes;
         std::vector<SheetLettering> letterings;
-        drawJoin(plan, join, sheet, strokes, letterings);
+        drawJoin(join, sheet, strokes, letterings);
         for (auto& s : strokes) drawing.strokes.push_back(toPaper(std::move(s)));
         for (auto& l : letterings) drawing.letterings.push_back(toPaper(std::move(l)));
     }
@@ -128,12 +128,12 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawin
     for (const auto& lettering : drawing.letterings) room.take(aboutBox(lettering));
     writeName(drawing.name, frame, room, drawing);
     const auto pages = std::to_string(plan.sheets.size() + 1);
-    writeNotes({joinedBy({filled(words.sheetLabel, drawing.name),
-                          filled(words.pageOf, std::to_string(index + 2), pages),
-                          plan.options.paper.name},
-                         ", "),
-                titleLine(words), words.scaleNote},
-               frame, room, drawing);
+    writeNotes(
+        {joinedBy({filled(words.sheetLabel, drawing.name),
+                   filled(words.pageOf, std::to_string(index + 2), pages), plan.options.paper.name},
+                  ", "),
+         titleLine(words), words.scaleNote},
+        frame, room, drawing);
     return drawing;
 }
 

@@ -67,9 +67,9 @@ std::vector<PlacedTracing> placedPieces(const std::vector<PieceToLay>& pieces,
     std::vector<PlacedTracing> placed;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         const auto& ways = cells[i];
-        placed.push_back({pieces[i].tracing,
-                          placementAt(ways[static_cast<std::size_t>(places[i].turn)], grid,
-                                      places[i].x, places[i].y)});
+        placed.push_back(
+            {pieces[i].tracing, placementAt(ways[static_cast<std::size_t>(places[i].turn)], grid,
+                                            places[i].x, places[i].y)});
     }
     return placed;
 }
@@ -88,9 +88,8 @@ Outcome<SheetPlan> finishedPlan(SheetPlan empty, const std::vector<Tracing>& tra
     problem.code = ProblemCode::tooManySheets;
     problem.subject = "paper";
     problem.detail = plan.options.paper.name;
-    problem.figures = {
-        {"value", static_cast<double>(plan.sheets.size()), FigureUnit::count},
-        {"limit", static_cast<double>(kMostSheets), FigureUnit::count}};
+    problem.figures = {{"value", static_cast<double>(plan.sheets.size()), FigureUnit::count},
+                       {"limit", static_cast<double>(kMostSheets), FigureUnit::count}};
     return problem;
 }
 

@@ -18,8 +18,7 @@ namespace coutil {
 
 // A whole plan: drops sheet columns and rows below and left of everything, finds the sheets by the
 // real outlines, and cuts a roll to length. Problems: tooManySheets.
-[[nodiscard]] Outcome<SheetPlan> finishedPlan(SheetPlan empty,
-                                              const std::vector<Tracing>& tracings,
+[[nodiscard]] Outcome<SheetPlan> finishedPlan(SheetPlan empty, const std::vector<Tracing>& tracings,
                                               std::vector<PlacedTracing> placed);
 
 }  // namespace coutil

@@ -9,7 +9,9 @@ namespace {
 constexpr double kCellMm = 1.5;
 constexpr double kChordMm = 0.3;
 
-int cellsIn(double lengthMm) { return std::max(1, static_cast<int>(std::floor(lengthMm / kCellMm))); }
+int cellsIn(double lengthMm) {
+    return std::max(1, static_cast<int>(std::floor(lengthMm / kCellMm)));
+}
 
 }  // namespace
 

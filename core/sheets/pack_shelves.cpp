@@ -47,8 +47,8 @@ std::vector<PieceToLay> piecesToLay(const std::vector<Tracing>& tracings,
     return pieces;
 }
 
-TurnedCells turnedCells(const std::vector<PieceToLay>& pieces,
-                        const std::vector<Tracing>& tracings, const CellGrid& grid, int turns) {
+TurnedCells turnedCells(const std::vector<PieceToLay>& pieces, const std::vector<Tracing>& tracings,
+                        const CellGrid& grid, int turns) {
     TurnedCells cells;
     cells.reserve(pieces.size());
     for (const auto& piece : pieces) {
@@ -72,9 +72,8 @@ Shelves packShelves(const TurnedCells& cells, ShelfTurns turns, int quarterTurn,
     const auto chosen = [&](std::size_t piece) -> const PieceCells& {
         return cells[piece][static_cast<std::size_t>(shelves.places[piece].turn)];
     };
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return chosen(a).rows > chosen(b).rows;
-    });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return chosen(a).rows > chosen(b).rows; });
     int x = 0;
     int bottom = 0;
     for (const std::size_t piece : order) {

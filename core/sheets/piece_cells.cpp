@@ -22,7 +22,7 @@ struct Canvas {
         last = std::min(last, piece.columns - 1);
         for (int c = first; c <= last; ++c) {
             piece.bits[static_cast<std::size_t>(row * piece.words + c / 64)] |= std::uint64_t{1}
-                                                                               << (c % 64);
+                                                                                << (c % 64);
         }
     }
     [[nodiscard]] int column(double x) const {

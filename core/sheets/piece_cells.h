@@ -27,10 +27,10 @@ struct CellGrid {
 struct PieceCells {
     int columns = 0;
     int rows = 0;
-    int words = 0;                     // 64 cells each, per row
-    std::vector<std::uint64_t> bits;   // rows x words
-    std::vector<std::uint32_t> sums;   // cells below and left, (rows + 1) x (columns + 1)
-    Placement atOrigin;                // puts the tracing so that its cells start at cell (0, 0)
+    int words = 0;                    // 64 cells each, per row
+    std::vector<std::uint64_t> bits;  // rows x words
+    std::vector<std::uint32_t> sums;  // cells below and left, (rows + 1) x (columns + 1)
+    Placement atOrigin;               // puts the tracing so that its cells start at cell (0, 0)
 
     [[nodiscard]] int cellsIn(int left, int bottom, int right, int top) const;  // clamped
 };

@@ -155,7 +155,9 @@ std::vector<SheetLettering> lettered(const Block& block, const Tracing& tracing,
     const Vector up(-std::sin(room.turnRad), std::cos(room.turnRad));
     std::vector<SheetLettering> letterings;
     double fromTop = block.numberMm;
-    const auto at = [&](double downMm) { return Point(centre + up * (block.heightMm / 2 - downMm)); };
+    const auto at = [&](double downMm) {
+        return Point(centre + up * (block.heightMm / 2 - downMm));
+    };
     if (block.numberMm > 0) {
         letterings.push_back({tracing.panel, at(fromTop), block.numberMm, room.turnRad,
                               TextAnchor::centre, SheetInk::pale, room.widthMm});

@@ -75,8 +75,9 @@ struct SheetWords {
     std::map<std::string, std::string> levels;
 };
 
-// First page (sheet map, 100 mm square, 4 in bars, words), then one per sheet of the plan, in order.
-// The square and the bars carry the correction factors too, so that a corrected print proves itself.
+// First page (sheet map, 100 mm square, 4 in bars, words), then one per sheet of the plan, in
+// order. The square and the bars carry the correction factors too, so that a corrected print proves
+// itself.
 [[nodiscard]] std::vector<SheetDrawing> drawSheets(const SheetPlan& plan,
                                                    const std::vector<Tracing>& tracings,
                                                    const SheetWords& words);

@@ -28,7 +28,8 @@ MapScale scaleFor(const SheetPlan& plan, const Box& room) {
     const Box whole{frameOf(plan, {plan.rows - 1, 0}).lowest,
                     frameOf(plan, {0, plan.columns - 1}).highest};
     MapScale map;
-    map.scale = std::min({room.widthMm() / whole.widthMm(), room.heightMm() / whole.heightMm(), 0.3});
+    map.scale =
+        std::min({room.widthMm() / whole.widthMm(), room.heightMm() / whole.heightMm(), 0.3});
     map.origin = Point(room.lowest.x(), room.highest.y() - map.scale * whole.heightMm());
     return map;
 }
@@ -37,8 +38,7 @@ void drawPieces(const SheetPlan& plan, const std::vector<Tracing>& tracings, con
                 double numberMm, SheetDrawing& drawing) {
     for (const auto& piece : plan.placed) {
         const Tracing& tracing = tracings[piece.tracing];
-        std::vector<Point> points =
-            flattened(placed(tracing.cutting, piece.placement), kChordMm);
+        std::vector<Point> points = flattened(placed(tracing.cutting, piece.placement), kChordMm);
         for (Point& p : points) p = map.at(p);
         drawing.strokes.push_back(
             {polylinePath(points), 0.15, SheetDash::solid, SheetInk::cutting});
@@ -58,11 +58,16 @@ void drawSheetMap(const SheetPlan& plan, const std::vector<Tracing>& tracings, c
         // Each sheet from its own cut edges to its neighbours': frames would overlap on the map.
         const Box frame = frameOf(plan, sheet);
         const Box box{map.at(frame.lowest), map.at(frame.highest)};
-        const double nameMm = std::min(kTallestNameMm, 0.2 * std::min(box.widthMm(), box.heightMm()));
+        const double nameMm =
+            std::min(kTallestNameMm, 0.2 * std::min(box.widthMm(), box.heightMm()));
         drawing.strokes.push_back({boxPath(box), 0.12, SheetDash::solid, SheetInk::frame});
         drawing.letterings.push_back({nameOf(sheet),
                                       {box.lowest.x() + 0.8, box.highest.y() - nameMm - 0.8},
-                                      nameMm, 0, TextAnchor::left, SheetInk::mark, 0});
+                                      nameMm,
+                                      0,
+                                      TextAnchor::left,
+                                      SheetInk::mark,
+                                      0});
     }
     const double stepMm = std::min(map.scale * static_cast<double>(plan.stepXUm) / 1000,
                                    map.scale * static_cast<double>(plan.stepYUm) / 1000);

@@ -12,7 +12,8 @@ Problem outOfRange(const char* option, double value, double lowest, double highe
     Problem problem;
     problem.code = ProblemCode::sheetOptionOutOfRange;
     problem.subject = option;
-    problem.figures = {{"value", value, unit}, {"lowest", lowest, unit}, {"highest", highest, unit}};
+    problem.figures = {
+        {"value", value, unit}, {"lowest", lowest, unit}, {"highest", highest, unit}};
     return problem;
 }
 
@@ -56,8 +57,9 @@ std::vector<Problem> checkSheetOptions(const SheetOptions& options) {
         return problems;
     }
     if (longSide > kLongestPageUm) {
-        problems.push_back(outOfRange("paper", mm(longSide), mm(kLeastFrameUm + 2 * options.marginUm),
-                                      mm(kLongestPageUm), millimetre));
+        problems.push_back(outOfRange("paper", mm(longSide),
+                                      mm(kLeastFrameUm + 2 * options.marginUm), mm(kLongestPageUm),
+                                      millimetre));
     }
     const long long most = std::min(kWidestOverlapUm, frame / 3);
     if (options.overlapUm < 0 || options.overlapUm > most) {

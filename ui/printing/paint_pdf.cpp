@@ -1,0 +1,55 @@
+#include <QBuffer>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+
+#include "ui/printing/pdf_pages.h"
+#include "ui/printing/sheet_painter.h"
+
+namespace coutil {
+namespace {
+
+constexpr int kResolution = 1200;
+constexpr double kMmPerInch = 25.4;
+
+// Full page, no margins: only so is the origin exact at the paper's corner.
+QPageLayout layoutFor(const SheetDrawing& drawing) {
+    const QPageSize size(QSizeF(drawing.widthMm, drawing.heightMm), QPageSize::Millimeter,
+                         QString(), QPageSize::ExactMatch);
+    QPageLayout layout(size, QPageLayout::Portrait, QMarginsF());
+    layout.setMode(QPageLayout::FullPageMode);
+    return layout;
+}
+
+}  // namespace
+
+QByteArray paintedPdf(const std::vector<SheetDrawing>& drawings, const PdfProgress& progress) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setResolution(kResolution);
+    writer.setPageLayout(layoutFor(drawings.front()));
+    QPainter painter(&writer);
+    const int all = static_cast<int>(drawings.size());
+    for (int page = 0; page < all; ++page) {
+        if (progress && !progress(page, all)) return {};
+        const SheetDrawing& drawing = drawings[static_cast<std::size_t>(page)];
+        if (page > 0) {
+            writer.setPageLayout(layoutFor(drawing));
+            writer.newPage();
+        }
+        painter.save();
+        painter.resetTransform();
+        // From the resolution, never from the page's size in pixels, which is rounded.
+        painter.scale(kResolution / kMmPerInch, kResolution / kMmPerInch);
+        paintSheet(painter, drawing);
+        painter.restore();
+    }
+    painter.end();
+    if (progress && !progress(all, all)) return {};
+    return bytes;
+}
+
+}  // namespace coutil

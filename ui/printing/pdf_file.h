@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QDateTime>
+#include <QString>
+#include <functional>
+#include <vector>
+
+#include "core/problems/problem.h"
+#include "core/sheets/sheet_drawing.h"
+
+namespace coutil {
+
+// What the file says about itself. Nothing of the machine or its user goes in.
+struct PdfInfo {
+    QString title;
+    QDateTime date;  // shown as the day it was made; the same date gives the same bytes
+};
+
+// Told how many pages are done; returns false to stop.
+using PdfProgress = std::function<bool(int done, int all)>;
+
+enum class PdfEnd { written, stopped };
+
+// Writes the pages true to scale: vector, text searchable, fonts embedded, page boxes exact to
+// 0.000001 in, and asks viewers not to scale (PrintScaling None). Lines lie within 0.0001 mm of the
+// drawings. Wants a QGuiApplication (offscreen will do).
+// The file is written beside `path` and renamed, so a file of that name stays whole until the new
+// one is; stopped or failed, nothing is left behind.
+// Problems: fileUnwritable (subject = path, detail = the system's reason), diskFull (subject =
+// path).
+[[nodiscard]] Outcome<PdfEnd> writeSheetsPdf(const std::vector<SheetDrawing>& drawings,
+                                             const PdfInfo& info, const QString& path,
+                                             const PdfProgress& progress = {});
+
+}  // namespace coutil

@@ -1,0 +1,17 @@
+#pragma once
+
+#include <vector>
+
+#include "core/measurements/body.h"
+#include "core/sheets/sheet_drawing.h"
+#include "core/units/length.h"
+
+namespace coutil {
+
+// Every word on the printed sheets, in the user's language; lengths in `unit`. Tells the correction
+// factors of the options where they are not 1, since a new measuring must build on them.
+[[nodiscard]] SheetWords sheetWords(const TracingTitle& title,
+                                    const std::vector<Estimate>& estimates,
+                                    const SheetOptions& options, LengthUnit unit);
+
+}  // namespace coutil
