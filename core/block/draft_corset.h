@@ -1,5 +1,7 @@
 #pragma once
 
+#include <cstddef>
+
 #include "core/block/style.h"
 #include "core/measurements/body.h"
 #include "core/pattern/pattern.h"
@@ -22,6 +24,7 @@ struct ResolvedHeights {
     std::vector<double>
         topMm;  // centre front, each seam front to back, centre back; up from the waist mark
     std::vector<double> bottomMm;  // the same, down from the waist mark
+    std::size_t sideSeam = 0;      // which seam is nearest the side, 0 between panels 1 and 2
 };
 [[nodiscard]] ResolvedHeights resolvedHeights(const Body& body, const Style& style);
 

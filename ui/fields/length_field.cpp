@@ -57,6 +57,11 @@ void LengthField::setJudge(std::function<std::optional<Problem>(double)> judge) 
     judge_ = std::move(judge);
 }
 
+void LengthField::setCompact(bool isCompact) {
+    isCompact_ = isCompact;
+    leaveRoomForTail();
+}
+
 void LengthField::setValueMm(std::optional<double> mm) {
     if (isSame(mm, valueMm_)) return;  // a refused text stays for the maker to mend
     forgetOldFigure();
@@ -190,13 +195,16 @@ QString LengthField::written(double mm) const {
 }
 
 QString LengthField::tail() const {
+    if (isCompact_) return oldMm_ ? QStringLiteral("(%1)").arg(written(*oldMm_)) : QString();
     const auto key = keyOf(unit_);
     const QString unit = QString::fromLatin1(key.data(), static_cast<qsizetype>(key.size()));
     return oldMm_ ? tr("was %1 %2", "a figure with its unit").arg(written(*oldMm_), unit) : unit;
 }
 
 void LengthField::leaveRoomForTail() {
-    const int width = fontMetrics().horizontalAdvance(tail()) + 2 * kTailGapPx;
+    const QString text = tail();
+    const int width =
+        text.isEmpty() ? 0 : fontMetrics().horizontalAdvance(text) + 2 * kTailGapPx;
     setTextMargins(0, 0, width, 0);
     update();
 }

@@ -27,6 +27,9 @@ class LengthField : public QLineEdit {
     // A length that `judge` has a problem with is refused like one that can't be read: the text
     // stays as typed, the value stays as it was, unreadable() tells why.
     void setJudge(std::function<std::optional<Problem>(double mm)> judge);
+    // For cells of a table whose heading names the unit: only a changed figure's old one stands at
+    // the right end, in brackets.
+    void setCompact(bool isCompact);
     void setValueMm(std::optional<double>
                         mm);  // does not signal; leaves the text alone while it means the same
     void setWrittenText(const QString& text, double mm);  // the maker's own text for a value
@@ -69,6 +72,7 @@ class LengthField : public QLineEdit {
     bool mayBeNegative_ = true;
     std::function<std::optional<Problem>(double)> judge_;
     bool isReadable_ = true;
+    bool isCompact_ = false;
     std::optional<double> valueMm_;
     std::optional<double> suggestionMm_;
     std::optional<double> enteredMm_;
