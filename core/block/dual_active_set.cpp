@@ -50,14 +50,23 @@ class DualActiveSet {
         Eigen::MatrixXd small(n, n);
         for (Eigen::Index i = 0; i < n; ++i)
             for (Eigen::Index j = 0; j < n; ++j)
-                small(i, j) =
-                    gramOf(active_[static_cast<std::size_t>(i)], active_[static_cast<std::size_t>(j)]);
+                small(i, j) = gramOf(active_[static_cast<std::size_t>(i)],
+                                     active_[static_cast<std::size_t>(j)]);
         return small.llt().solve(right);
     }
 
     bool takeEqualities() {
-        for (std::size_t c = 0; c < constraints_.size(); ++c)
-            if (constraints_[c].isEquality) active_.push_back(c);
+        for (std::size_t c = 0; c < constraints_.size(); ++c) {
+            if (!constraints_[c].isEquality) continue;
+            active_.push_back(c);
+            const double own = std::sqrt(gramOf(c, c));
+            if (own > 0) scale_ = std::max(scale_, std::abs(constraints_[c].rhs) / own);
+        }
+        return settle();
+    }
+
+    // All active constraints hold exactly: their multipliers anew, free of the rounding of steps.
+    bool settle() {
         Eigen::VectorXd right(static_cast<Eigen::Index>(active_.size()));
         for (std::size_t i = 0; i < active_.size(); ++i)
             right[static_cast<Eigen::Index>(i)] = constraints_[active_[i]].rhs;
@@ -69,7 +78,7 @@ class DualActiveSet {
 
     [[nodiscard]] std::optional<std::size_t> mostViolated() const {
         std::optional<std::size_t> worst;
-        double worstBy = tolerance::kConstraintRelative;
+        double worstBy = tolerance::kConstraintRelative * scale_;
         for (std::size_t c = 0; c < constraints_.size(); ++c) {
             if (constraints_[c].isEquality) continue;
             const double scale = std::sqrt(gramOf(c, c));
@@ -94,8 +103,8 @@ class DualActiveSet {
             const double own = gramOf(incoming, incoming);
             const double curvature = own - right.dot(resist);
             const bool isDependent = curvature <= tolerance::kDependentRelative * own;
-            const double fullStep =
-                isDependent ? std::numeric_limits<double>::infinity() : -slackWith(incoming, lambdaIncoming) / curvature;
+            const double fullStep = isDependent ? std::numeric_limits<double>::infinity()
+                                                : -slackWith(incoming, lambdaIncoming) / curvature;
             const auto [dropAt, dropStep] = firstToDrop(resist);
             const double step = std::min(fullStep, dropStep);
             if (!std::isfinite(step)) return false;
@@ -104,9 +113,7 @@ class DualActiveSet {
             lambdaIncoming += step;
             if (fullStep <= dropStep) {
                 active_.push_back(incoming);
-                lambda_.push_back(lambdaIncoming);
-                refreshRowValues();
-                return true;
+                return settle();
             }
             active_.erase(active_.begin() + static_cast<std::ptrdiff_t>(dropAt));
             lambda_.erase(lambda_.begin() + static_cast<std::ptrdiff_t>(dropAt));
@@ -142,6 +149,7 @@ class DualActiveSet {
     Eigen::VectorXd rowValues_;
     std::vector<std::size_t> active_;
     std::vector<double> lambda_;
+    double scale_ = 0;  // of the rows once they are of unit length, by the equalities
 };
 
 }  // namespace

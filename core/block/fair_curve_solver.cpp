@@ -15,10 +15,10 @@
 namespace coutil {
 namespace {
 
-constexpr double kUnitMm = 100;         // lengths are scaled so that the numbers stay near 1
-constexpr double kPieceMm = 22;         // about how long one piece is
-constexpr double kRunOutBelowMm = 90;   // below the lowest level, until the curve stands upright
-constexpr double kRunOutAboveMm = 50;   // above the highest level, until the curve is straight
+constexpr double kUnitMm = 100;        // lengths are scaled so that the numbers stay near 1
+constexpr double kPieceMm = 22;        // about how long one piece is
+constexpr double kRunOutBelowMm = 90;  // below the lowest level, until the curve stands upright
+constexpr double kRunOutAboveMm = 50;  // above the highest level, until the curve is straight
 constexpr std::size_t kRunOutPieces = 2;
 
 std::size_t piecesFor(double lengthMm) {

@@ -11,7 +11,7 @@ namespace coutil {
 // the one before ends. A path may be empty; functions below want at least one piece unless they say
 // so.
 struct Path {
-    std::vector<Cubic> pieces;
+    std::vector<Cubic> pieces{};
 
     bool operator==(const Path&) const = default;
     [[nodiscard]] bool isEmpty() const { return pieces.empty(); }

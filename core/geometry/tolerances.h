@@ -58,4 +58,14 @@ inline constexpr double kNoiseRootWidth = 1e-6;
 // the diagonal.
 inline constexpr double kDependentShare = 1e-12;
 
+// The fair curve solver: a constraint counts as broken beyond this share of its own scale, and as
+// dependent on the others when less than this share of it is its own. Rounding of systems of some
+// thirty unknowns stays three digits below.
+inline constexpr double kConstraintRelative = 1e-8;
+inline constexpr double kDependentRelative = 1e-8;
+// Polylines of edges in the checks of a pattern: a thousandth of the narrowest panel.
+inline constexpr double kCheckFlatnessMm = 0.01;
+// Shares that should sum to 1 may have been typed as whole percents of up to seven seams.
+inline constexpr double kShareSum = 0.0301;
+
 }  // namespace coutil::tolerance

@@ -9,6 +9,7 @@
 
 #include "core/geometry/path.h"
 #include "core/measurements/body.h"
+#include "core/problems/problem.h"
 
 namespace coutil {
 
@@ -24,9 +25,9 @@ enum class PanelSide { both, left, right };
 struct Edge {
     std::string name;  // "top", "bottom", "seam 1-2", "centre front", "centre back"
     EdgeRole role = EdgeRole::seam;
-    Path path;
+    Path path{};
     // For edges that cross the waist: length from the path's start to the waist mark, mm.
-    std::optional<double> waistMarkAtMm;
+    std::optional<double> waistMarkAtMm{};
     // True where seam position grows along the path (the edge runs upwards).
     bool runsUp = false;
 
@@ -47,8 +48,8 @@ struct Panel {
     std::string name;  // "1" at centre front
     PanelSide side = PanelSide::both;
     bool isOnFold = false;
-    std::vector<Edge> edges;  // closed, counter-clockwise
-    std::vector<LevelLine> levels;
+    std::vector<Edge> edges{};  // closed, counter-clockwise
+    std::vector<LevelLine> levels{};
     std::array<Point, 2> grain{Point::Zero(), Point::Zero()};  // lower, upper end
 
     bool operator==(const Panel&) const = default;
@@ -75,9 +76,9 @@ struct Seam {
 struct Level {
     std::string name;
     double heightMm = 0;
-    std::optional<double> bodyMm;
-    std::optional<double> targetMm;
-    std::optional<double> patternMm;
+    std::optional<double> bodyMm{};
+    std::optional<double> targetMm{};
+    std::optional<double> patternMm{};
     double lacingGapMm = 0;
 
     bool operator==(const Level&) const = default;
@@ -114,6 +115,14 @@ struct SeamLengths {
 // Where each panel lies on the master: panels side by side from centre front on the left, waist
 // marks in one line, `spaceMm` between neighbours. One placement per panel.
 [[nodiscard]] std::vector<Placement> masterPlacements(const Pattern& pattern, double spaceMm);
+
+// Where the level line at a height meets the front and the back edge of a panel; nothing where it
+// does not reach both.
+struct LevelCrossing {
+    Point front = Point::Zero();
+    Point back = Point::Zero();
+};
+[[nodiscard]] std::optional<LevelCrossing> crossingAtHeight(const Panel& panel, double heightMm);
 
 // Width of a panel between its front and back edge at a height, mm; nothing where it does not reach
 // there.

@@ -29,11 +29,11 @@ struct Problem {
     ProblemCode code{};
     Severity severity = Severity::error;
     std::string
-        subject;  // what it is about: a measurement or style key, seam, level, file path, option
-    std::string detail;       // the text as it was typed or read, or a second subject; may be empty
-    std::string panel;        // panel name if it has a place on the pattern
-    std::optional<Point> at;  // in that panel's frame, mm
-    std::vector<Figure> figures;
+        subject{};  // what it is about: a measurement or style key, seam, level, file path, option
+    std::string detail{};  // the text as it was typed or read, or a second subject; may be empty
+    std::string panel{};   // panel name if it has a place on the pattern
+    std::optional<Point> at{};  // in that panel's frame, mm
+    std::vector<Figure> figures{};
 
     bool operator==(const Problem&) const = default;
 };

@@ -1,0 +1,58 @@
+#include "core/block/monotone_line.h"
+
+#include <algorithm>
+#include <cstddef>
+
+namespace coutil {
+
+void MonotoneLine::add(double x, double y) {
+    const auto at = std::lower_bound(knots_.begin(), knots_.end(), x,
+                                     [](const Knot& knot, double value) { return knot.x < value; });
+    if (at != knots_.end() && at->x == x)
+        at->y = y;
+    else
+        knots_.insert(at, {x, y});
+}
+
+double MonotoneLine::secant(std::size_t interval) const {
+    const Knot& a = knots_[interval];
+    const Knot& b = knots_[interval + 1];
+    return (b.y - a.y) / (b.x - a.x);
+}
+
+double MonotoneLine::slopeAt(std::size_t knot, LineEnd first, LineEnd last) const {
+    if (knot == 0) return first == LineEnd::level ? 0 : 2 * secant(0);
+    if (knot + 1 == knots_.size()) return last == LineEnd::level ? 0 : 2 * secant(knot - 1);
+    const double before = secant(knot - 1);
+    const double after = secant(knot);
+    if (before * after <= 0) return 0;
+    const double h0 = knots_[knot].x - knots_[knot - 1].x;
+    const double h1 = knots_[knot + 1].x - knots_[knot].x;
+    return 3 * (h0 + h1) / ((2 * h1 + h0) / before + (h1 + 2 * h0) / after);
+}
+
+std::size_t MonotoneLine::intervalAt(double x) const {
+    std::size_t interval = 0;
+    while (interval + 2 < knots_.size() && knots_[interval + 1].x < x) ++interval;
+    return interval;
+}
+
+double MonotoneLine::valueAt(double x, LineEnd first, LineEnd last) const {
+    if (knots_.size() == 1 || x <= knots_.front().x) return knots_.front().y;
+    if (x >= knots_.back().x) return knots_.back().y;
+    const std::size_t i = intervalAt(x);
+    const double h = knots_[i + 1].x - knots_[i].x;
+    const double t = (x - knots_[i].x) / h;
+    const double s = 1 - t;
+    return s * s * (1 + 2 * t) * knots_[i].y + t * t * (3 - 2 * t) * knots_[i + 1].y +
+           h * t * s * (s * slopeAt(i, first, last) - t * slopeAt(i + 1, first, last));
+}
+
+double MonotoneLine::straightValueAt(double x) const {
+    if (knots_.size() == 1 || x <= knots_.front().x) return knots_.front().y;
+    if (x >= knots_.back().x) return knots_.back().y;
+    const std::size_t i = intervalAt(x);
+    return knots_[i].y + (x - knots_[i].x) * secant(i);
+}
+
+}  // namespace coutil
