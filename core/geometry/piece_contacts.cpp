@@ -35,7 +35,8 @@ class ContactSearch {
 
     void visit(const PiecePart& a, const PiecePart& b) {
         if (shared_ || ++pairs_ > kMostPairs || cannotMeet(a, b)) return;
-        if (pairs_ == kManyPairs) {
+        if (pairs_ >= kManyPairs && !isAsked_) {
+            isAsked_ = true;
             shared_ = sharedStretch(first_, second_);
             if (shared_) return;
         }
@@ -94,6 +95,7 @@ class ContactSearch {
     std::vector<PieceContact> found_;
     std::optional<PieceContact> shared_;
     int pairs_ = 0;
+    bool isAsked_ = false;  // whether they share a stretch
 };
 
 }  // namespace
