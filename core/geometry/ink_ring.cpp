@@ -51,10 +51,10 @@ bool isNeighbourSound(const Side& s, const Side& next) {
 template <class Visit>
 void visitOverlapping(const InkRing& ring, const Visit& visit) {
     const std::size_t n = ring.size();
-    const auto [left, right] = std::minmax_element(
-        ring.begin(), ring.end(), [](auto& p, auto& q) { return p.xUm < q.xUm; });
-    const auto [low, high] = std::minmax_element(
-        ring.begin(), ring.end(), [](auto& p, auto& q) { return p.yUm < q.yUm; });
+    const auto [left, right] = std::minmax_element(ring.begin(), ring.end(),
+                                                   [](auto& p, auto& q) { return p.xUm < q.xUm; });
+    const auto [low, high] = std::minmax_element(ring.begin(), ring.end(),
+                                                 [](auto& p, auto& q) { return p.yUm < q.yUm; });
     const bool isTall = high->yUm - low->yUm > right->xUm - left->xUm;
     struct Extent {
         std::int64_t from;

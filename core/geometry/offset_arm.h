@@ -18,8 +18,8 @@ struct OffsetArm {
     double widthMm = 0;
 };
 
-// The arm at the end (start) of a chain, prolonged by reachMm and followed inwards for reachMm, but
-// never past the middle of the chain, so that the cuts at both ends leave something between them.
+// The arm at the end (start) of a chain, prolonged by reachMm and followed inwards for as far, but
+// not beyond half the chain.
 [[nodiscard]] OffsetArm armAtEnd(const OffsetChain& chain, double reachMm);
 [[nodiscard]] OffsetArm armAtStart(const OffsetChain& chain, double reachMm);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <optional>
 #include <utility>
 
@@ -28,6 +29,12 @@ struct Shape {
     std::size_t secondSegment = 0;
     std::vector<Point> through;
 };
+
+Corner cornerBetween(const OffsetChain& first, const OffsetChain& second) {
+    const double widest = std::max(first.widthMm, second.widthMm);
+    const double limit = kLongestCornerReach * widest;
+    return {first.feet.back(), armAtEnd(first, limit), armAtStart(second, limit), widest, limit};
+}
 
 double reachOf(const Corner& corner, const Shape& shape) {
     double reach = corner.widestMm;
@@ -79,12 +86,12 @@ Shape bevelledShape(const Corner& corner) {
     // Both sums point along the bisector; each vanishes where the other is long.
     const Vector ofNormals = corner.first.outward + corner.second.outward;
     const Vector ofProlongations = corner.first.beyond + corner.second.beyond;
-    const Vector bisector = (ofNormals.squaredNorm() > ofProlongations.squaredNorm()
-                                 ? ofNormals
-                                 : ofProlongations)
-                                .normalized();
+    const Vector bisector =
+        (ofNormals.squaredNorm() > ofProlongations.squaredNorm() ? ofNormals : ofProlongations)
+            .normalized();
     const double height = std::min(corner.first.widthMm, corner.second.widthMm);
-    return {0, 0,
+    return {0,
+            0,
             {bevelEnd(corner.first, corner.at, bisector, height),
              bevelEnd(corner.second, corner.at, bisector, height)}};
 }
@@ -98,8 +105,8 @@ std::optional<Shape> turnedBackShape(const Corner& corner, const OffsetArm& fold
     if (k + 1 == other.points.size() || side(other.points[k]) > 0) return std::nullopt;
     const double outside = side(other.points[k]);
     const double inside = side(other.points[k + 1]);
-    const Point onFold = other.points[k] - outside / (inside - outside) *
-                                               (other.points[k + 1] - other.points[k]);
+    const Point onFold =
+        other.points[k] - outside / (inside - outside) * (other.points[k + 1] - other.points[k]);
     std::vector<Point> mirrored{onFold};
     for (std::size_t m = k + 1; m < other.points.size(); ++m) {
         mirrored.emplace_back(other.points[m] + 2 * side(other.points[m]) * fold.outward);
@@ -131,13 +138,86 @@ std::optional<Shape> askedShape(const Corner& corner, CornerTreatment& treatment
     return mitredShape(corner);
 }
 
+// How far from the corner the allowance reaches that was cut off with the points up to `foot`: it
+// may have covered more than what stands between cut and corner.
+double cutOffReach(const Point& corner, const Point& foot, double widthMm) {
+    return foot == corner ? 0 : (foot - corner).norm() + widthMm;
+}
+
+enum class Turn { straight, towardsPanel, awayFromPanel };
+
+Turn turnBetween(const OffsetChain& first, const OffsetChain& second) {
+    const double sine = crossProduct(first.endDirection, second.startDirection);
+    const bool goesOn = first.endDirection.dot(second.startDirection) > 0;
+    if (std::abs(sine) < tolerance::kSmoothTurn)
+        return goesOn ? Turn::straight : Turn::towardsPanel;
+    return sine > 0 ? Turn::towardsPanel : Turn::awayFromPanel;
+}
+
 // The outline goes straight on or turns away from the panel. In to the corner and out again sweeps
 // nothing; the offset lines cross further out and the clean-up cuts them there.
-CornerJoin joinHollow(const OffsetChain& first, const OffsetChain& second, bool isStraight) {
+CornerJoin joinHollow(const OffsetChain& first, const OffsetChain& second, Turn turn) {
     CornerJoin join;
     join.firstKeeps = first.points.size();
-    if (!isStraight) join.through = {first.feet.back()};
+    if (turn == Turn::awayFromPanel) join.through = {first.feet.back()};
     if (first.widthMm != second.widthMm) join.reachMm = std::max(first.widthMm, second.widthMm);
+    return join;
+}
+
+// The hollow corner cut where the offset lines cross, so that the allowance of one side of a notch
+// does not reach through the panel beyond the other.
+CornerJoin joinHollowAtCrossing(const OffsetChain& first, const OffsetChain& second) {
+    CornerJoin join = joinHollow(first, second, Turn::awayFromPanel);
+    const std::vector<Point> backwards(first.points.rbegin(), first.points.rend());
+    const auto crossing = firstCrossing(backwards, second.points);
+    if (!crossing) return join;
+    join.firstKeeps = first.points.size() - 1 - crossing->onFirst.segment;
+    join.secondFrom = crossing->onSecond.segment + 1;
+    join.through = {crossing->onFirst.at};
+    return join;
+}
+
+// Whether p lies left of the nearest side of a chain, or on it.
+bool liesLeftOf(const std::vector<Point>& chain, const Point& p) {
+    double nearest2 = std::numeric_limits<double>::max();
+    bool isLeft = true;
+    for (std::size_t k = 0; k + 1 < chain.size(); ++k) {
+        const Vector side = chain[k + 1] - chain[k];
+        const double length2 = side.squaredNorm();
+        if (length2 == 0) continue;
+        const double share = std::clamp((p - chain[k]).dot(side) / length2, 0.0, 1.0);
+        const double distance2 = (p - chain[k] - share * side).squaredNorm();
+        if (distance2 >= nearest2) continue;
+        nearest2 = distance2;
+        isLeft = crossProduct(side, p - chain[k]) >= -tolerance::kSamePointMm * side.norm();
+    }
+    return isLeft;
+}
+
+// Where an edge bulges strongly next to the corner, the line that cuts its allowance back could run
+// into the panel.
+bool cutsIntoPanel(const OffsetChain& first, const OffsetChain& second, const CornerJoin& join) {
+    std::vector<Point> line{first.points[join.firstKeeps - 1]};
+    line.insert(line.end(), join.through.begin(), join.through.end());
+    line.push_back(second.points[join.secondFrom]);
+    const auto isCut = [&](const Point& foot) { return !liesLeftOf(line, foot); };
+    const auto cutOff = [](std::size_t k) { return static_cast<std::ptrdiff_t>(k); };
+    return std::any_of(first.feet.begin() + cutOff(join.firstKeeps), first.feet.end(), isCut) ||
+           std::any_of(second.feet.begin(), second.feet.begin() + cutOff(join.secondFrom), isCut);
+}
+
+CornerJoin joinOf(const OffsetChain& first, const OffsetChain& second, const Corner& corner,
+                  const Shape& shape, CornerTreatment treatment) {
+    CornerJoin join;
+    join.treatment = treatment;
+    join.firstKeeps = first.points.size() - shape.firstSegment;
+    join.secondFrom = shape.secondSegment;
+    const Point& firstFoot = first.feet[join.firstKeeps - 1];
+    const Point& secondFoot = second.feet[join.secondFrom];
+    join.reachMm =
+        std::max({reachOf(corner, shape), cutOffReach(corner.at, firstFoot, first.widthMm),
+                  cutOffReach(corner.at, secondFoot, second.widthMm)});
+    join.through = shape.through;
     return join;
 }
 
@@ -145,28 +225,22 @@ CornerJoin joinHollow(const OffsetChain& first, const OffsetChain& second, bool 
 
 CornerJoin joinAtCorner(const OffsetChain& first, const OffsetChain& second,
                         CornerTreatment treatment) {
-    const double turn = crossProduct(first.endDirection, second.startDirection);
-    const bool goesOn = first.endDirection.dot(second.startDirection) > 0;
-    const bool isStraight = goesOn && std::abs(turn) < tolerance::kSmoothTurn;
-    if (isStraight || (turn < 0 && (goesOn || turn < -tolerance::kSmoothTurn))) {
-        return joinHollow(first, second, isStraight);
+    const Turn turn = turnBetween(first, second);
+    if (turn == Turn::awayFromPanel) return joinHollowAtCrossing(first, second);
+    if (turn == Turn::straight) return joinHollow(first, second, turn);
+    const Corner corner = cornerBetween(first, second);
+    if (const auto shape = askedShape(corner, treatment)) {
+        CornerJoin join = joinOf(first, second, corner, *shape, treatment);
+        if (!cutsIntoPanel(first, second, join)) return join;
     }
-    const double widest = std::max(first.widthMm, second.widthMm);
-    const double limit = kLongestCornerReach * widest;
-    const Corner corner{first.feet.back(), armAtEnd(first, limit), armAtStart(second, limit),
-                        widest, limit};
-    auto shape = askedShape(corner, treatment);
-    if (!shape) {
-        shape = bevelledShape(corner);
-        treatment = CornerTreatment::bevelled;
-    }
-    CornerJoin join;
-    join.treatment = treatment;
-    join.firstKeeps = first.points.size() - shape->firstSegment;
-    join.secondFrom = shape->secondSegment;
-    join.reachMm = reachOf(corner, *shape);
-    join.through = std::move(shape->through);
-    return join;
+    return joinOf(first, second, corner, bevelledShape(corner), CornerTreatment::bevelled);
+}
+
+CornerJoin joinWithoutCuts(const OffsetChain& first, const OffsetChain& second) {
+    const Turn turn = turnBetween(first, second);
+    if (turn != Turn::towardsPanel) return joinHollow(first, second, turn);
+    const Corner corner = cornerBetween(first, second);
+    return joinOf(first, second, corner, bevelledShape(corner), CornerTreatment::bevelled);
 }
 
 }  // namespace coutil

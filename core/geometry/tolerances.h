@@ -57,6 +57,21 @@ inline constexpr double kNoiseRootWidth = 1e-6;
 // Two linear equations count as one when their determinant is below this share of the product of
 // the diagonal.
 inline constexpr double kDependentShare = 1e-12;
+// Cutting lines keep their distance from the sewing line to this, outside corner zones.
+inline constexpr double kOffsetMm = 0.01;
+// Chord error of the chains an offset is made of: kCutFlatnessMm less what the ink grid moves.
+inline constexpr double kOffsetChordMm = 0.004;
+// How far an offset as cubic pieces may leave the one as chains of points: kOffsetMm less
+// kCutFlatnessMm and the ink grid.
+inline constexpr double kOffsetFitMm = 0.004;
+// Directions that differ by less (sine of the angle) go smoothly on: 0.01 um to the side in 10 mm.
+inline constexpr double kSmoothTurn = 1e-6;
+// Loose parts of a clean-up smaller than this are rounding, not cloth.
+inline constexpr double kSliverMm2 = 0.01;
+// A place this deep in a neighbour's allowance has no cutting line of its own; a sewing line
+// without one along more than this is told.
+inline constexpr double kBuriedMm = 0.02;
+inline constexpr double kLostStretchMm = 0.5;
 
 // The fair curve solver: a constraint counts as broken beyond this share of its own scale, and as
 // dependent on the others when less than this share of it is its own. Rounding of systems of some

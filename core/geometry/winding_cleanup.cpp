@@ -31,10 +31,10 @@ std::vector<InkRing> positiveRings(const InkRing& loop) {
 }
 
 LeftOutPart partFrom(const InkRing& ring) {
-    const auto [left, right] = std::minmax_element(
-        ring.begin(), ring.end(), [](auto& p, auto& q) { return p.xUm < q.xUm; });
-    const auto [low, high] = std::minmax_element(
-        ring.begin(), ring.end(), [](auto& p, auto& q) { return p.yUm < q.yUm; });
+    const auto [left, right] = std::minmax_element(ring.begin(), ring.end(),
+                                                   [](auto& p, auto& q) { return p.xUm < q.xUm; });
+    const auto [low, high] = std::minmax_element(ring.begin(), ring.end(),
+                                                 [](auto& p, auto& q) { return p.yUm < q.yUm; });
     const auto longer = std::max(right->xUm - left->xUm, high->yUm - low->yUm);
     constexpr double kStep = tolerance::kInkGridMm;
     return {inMillimetres(ring.front()), static_cast<double>(longer) * kStep,
@@ -43,10 +43,9 @@ LeftOutPart partFrom(const InkRing& ring) {
 
 // Moves the largest ring to cleaned.outer and notes the others.
 void takeLargest(std::vector<InkRing> rings, CleanedLoop& cleaned) {
-    const auto largest =
-        std::max_element(rings.begin(), rings.end(), [](const InkRing& a, const InkRing& b) {
-            return doubleAreaUm2(a) < doubleAreaUm2(b);
-        });
+    const auto largest = std::max_element(
+        rings.begin(), rings.end(),
+        [](const InkRing& a, const InkRing& b) { return doubleAreaUm2(a) < doubleAreaUm2(b); });
     if (largest == rings.end() || doubleAreaUm2(*largest) <= 0) {
         cleaned.outer.clear();
         return;

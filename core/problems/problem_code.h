@@ -16,6 +16,7 @@ namespace coutil {
     /* geometry */                                        \
     X(offsetLostPart, "offset_lost_part")                 \
     X(offsetTooNear, "offset_too_near")                   \
+    X(offsetTooFar, "offset_too_far")                     \
     X(outlineOpen, "outline_open")                        \
     X(outlineCrossesItself, "outline_crosses_itself")     \
     /* measurements */                                    \

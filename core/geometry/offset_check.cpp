@@ -1,0 +1,171 @@
+#include "core/geometry/offset_check.h"
+
+#include <algorithm>
+#include <limits>
+#include <optional>
+
+#include "core/geometry/outside_distance.h"
+#include "core/geometry/tolerances.h"
+
+namespace coutil {
+
+namespace {
+
+constexpr double kSlack = tolerance::kOffsetMm;
+
+Problem faultAt(ProblemCode code, const Point& at, double foundMm, double askedMm) {
+    Problem fault{code, Severity::error, {}, {}, {}, at, {}};
+    fault.figures = {{"value", foundMm, FigureUnit::millimetre},
+                     {"limit", askedMm, FigureUnit::millimetre}};
+    return fault;
+}
+
+std::vector<Point> closedUp(std::vector<Point> points) {
+    points.push_back(points.front());
+    return points;
+}
+
+// One verification: the sewing line and the cutting line prepared for questions.
+class OffsetCheck {
+  public:
+    OffsetCheck(const std::vector<OffsetChain>& chains, const std::vector<OffsetCorner>& corners,
+                const std::vector<Point>& outline)
+        : chains_(chains), corners_(corners), outline_(outline), cutting_(closedUp(outline)) {
+        for (const OffsetChain& chain : chains) sewing_.emplace_back(chain.feet);
+    }
+
+    std::vector<Problem> problems() {
+        checkCuttingPoints();
+        for (const OffsetChain& chain : chains_) checkSewingPoints(chain);
+        std::vector<Problem> all;
+        if (tooNear_) all.push_back(*tooNear_);
+        if (tooFar_) all.push_back(*tooFar_);
+        for (std::size_t k = 0; k < chains_.size(); ++k) appendLostParts(k, all);
+        return all;
+    }
+
+  private:
+    bool isInCornerZone(const Point& p) const {
+        return std::any_of(corners_.begin(), corners_.end(), [&](const OffsetCorner& corner) {
+            return (p - corner.at).norm() <= corner.reachMm + kSlack;
+        });
+    }
+
+    void noteTooNear(const Point& at, double foundMm, double askedMm) {
+        if (!tooNear_) tooNear_ = faultAt(ProblemCode::offsetTooNear, at, foundMm, askedMm);
+    }
+
+    // Outside corner zones every point of the cutting line has all edges at their width or farther,
+    // and one at its width.
+    void checkCuttingPoint(const Point& p) {
+        if (isInCornerZone(p)) return;
+        bool isAtItsWidth = false;
+        for (std::size_t k = 0; k < chains_.size(); ++k) {
+            const double width = chains_[k].widthMm;
+            const double found = sewing_[k].toRightSidesMm(p, kSlack, width + 2 * kSlack);
+            if (found < width - kSlack) noteTooNear(p, found, width);
+            isAtItsWidth = isAtItsWidth || found <= width + kSlack;
+        }
+        if (isAtItsWidth || tooFar_) return;
+        double nearest = std::numeric_limits<double>::max();
+        double asked = 0;
+        for (std::size_t k = 0; k < chains_.size(); ++k) {
+            const double found = sewing_[k].toAnySideMm(p, 1e6);
+            if (found - chains_[k].widthMm >= nearest - asked) continue;
+            nearest = found;
+            asked = chains_[k].widthMm;
+        }
+        tooFar_ = faultAt(ProblemCode::offsetTooFar, p, nearest, asked);
+    }
+
+    void checkCuttingPoints() {
+        for (std::size_t k = 0; k < outline_.size(); ++k) {
+            const Point& p = outline_[k];
+            checkCuttingPoint(p);
+            checkCuttingPoint((p + outline_[(k + 1) % outline_.size()]) / 2);
+        }
+    }
+
+    // The least distance between two chains of points is at a point of one of them, so the other
+    // half of "never nearer" is asked from the sewing line. It also has to lie inside.
+    void checkSewingPoints(const OffsetChain& chain) {
+        for (std::size_t k = 0; k < chain.feet.size(); ++k) {
+            const Point& foot = chain.feet[k];
+            const auto nearest = cutting_.nearestWithinMm(foot, std::max(chain.widthMm, kSlack));
+            const double found = nearest ? (*nearest - foot).norm() : chain.widthMm;
+            if ((!nearest || found > kSlack) && !cutting_.encloses(foot)) {
+                noteTooNear(foot, -found, chain.widthMm);
+            }
+            if (nearest && found < chain.widthMm - kSlack) checkCuttingPoint(*nearest);
+        }
+    }
+
+    // Whether a point of a chain's offset is covered by the allowance of another stretch.
+    bool isBuried(const Point& p) const {
+        for (std::size_t k = 0; k < chains_.size(); ++k) {
+            const double deep = chains_[k].widthMm - tolerance::kBuriedMm;
+            if (deep > 0 && sewing_[k].toRightSidesMm(p, 0, deep) < deep) return true;
+        }
+        return false;
+    }
+
+    // Near a corner neighbours cover each other's ends; only what lies farther off is lost.
+    bool isNearCorner(const OffsetChain& chain, const Point& p) const {
+        return std::any_of(corners_.begin(), corners_.end(), [&](const OffsetCorner& corner) {
+            const double reach =
+                std::max(corner.reachMm, kLongestCornerReach * chain.widthMm) + kSlack;
+            return (p - corner.at).norm() <= reach;
+        });
+    }
+
+    void appendLostParts(std::size_t chainIndex, std::vector<Problem>& all) const {
+        const OffsetChain& chain = chains_[chainIndex];
+        if (chain.widthMm == 0) return;
+        double lostMm = 0;
+        Point at = chain.feet.front();
+        const auto finish = [&] {
+            if (lostMm > tolerance::kLostStretchMm) {
+                Problem lost{ProblemCode::offsetLostPart, Severity::warning, {}, {}, {}, at, {}};
+                lost.figures = {{"value", lostMm, FigureUnit::millimetre}};
+                all.push_back(lost);
+            }
+            lostMm = 0;
+        };
+        for (std::size_t k = 0; k + 1 < chain.feet.size(); ++k) {
+            const Vector along = chain.feet[k + 1] - chain.feet[k];
+            const double length = along.norm();
+            const int parts = 1 + static_cast<int>(length / kLostSearchStepMm);
+            for (int part = 0; part < parts; ++part) {
+                const double s = (part + 0.5) / parts;
+                const Point p = chain.points[k] + s * (chain.points[k + 1] - chain.points[k]);
+                if (isNearCorner(chain, p) || !isBuried(p)) {
+                    finish();
+                    continue;
+                }
+                if (lostMm == 0) at = chain.feet[k] + s * along;
+                lostMm += length / parts;
+            }
+        }
+        finish();
+    }
+
+    static constexpr double kLostSearchStepMm = 10;
+
+    const std::vector<OffsetChain>& chains_;
+    const std::vector<OffsetCorner>& corners_;
+    const std::vector<Point>& outline_;
+    OutsideDistance cutting_;
+    std::vector<OutsideDistance> sewing_;
+    std::optional<Problem> tooNear_;
+    std::optional<Problem> tooFar_;
+};
+
+}  // namespace
+
+std::vector<Problem> checkOffset(const std::vector<OffsetChain>& chains,
+                                 const std::vector<OffsetCorner>& corners,
+                                 const std::vector<Point>& outline) {
+    return OffsetCheck(chains, corners, outline).problems();
+}
+
+}  // namespace coutil

@@ -1,0 +1,108 @@
+#include "core/geometry/outside_distance.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "core/geometry/cross_product.h"
+
+namespace coutil {
+
+namespace {
+
+constexpr std::size_t kSidesPerGroup = 8;
+
+// Share of the side a-b at which the point nearest to p lies.
+double nearestShare(const Point& p, const Point& a, const Point& b) {
+    const Vector side = b - a;
+    const double length2 = side.squaredNorm();
+    return length2 == 0 ? 0 : std::clamp((p - a).dot(side) / length2, 0.0, 1.0);
+}
+
+bool liesRight(const Point& p, const Point& a, const Point& b) {
+    return crossProduct(b - a, p - a) <= 0;
+}
+
+double squaredDistanceTo(const Box& box, const Point& p) {
+    return (box.lowest - p).cwiseMax(p - box.highest).cwiseMax(0).squaredNorm();
+}
+
+}  // namespace
+
+OutsideDistance::OutsideDistance(std::vector<Point> points) : points_(std::move(points)) {
+    for (std::size_t from = 0; from + 1 < points_.size(); from += kSidesPerGroup) {
+        Group group{from, std::min(from + kSidesPerGroup, points_.size() - 1), {}};
+        for (std::size_t k = group.from; k <= group.to; ++k) group.box.include(points_[k]);
+        groups_.push_back(group);
+    }
+}
+
+// Calls take(side, share, squared distance) for sides nearer than limit2, which `take` may lower.
+template <class Take>
+void OutsideDistance::visitNear(const Point& p, double& limit2, const Take& take) const {
+    for (const Group& group : groups_) {
+        if (squaredDistanceTo(group.box, p) >= limit2) continue;
+        for (std::size_t k = group.from; k < group.to; ++k) {
+            const double share = nearestShare(p, points_[k], points_[k + 1]);
+            const Point nearest = points_[k] + share * (points_[k + 1] - points_[k]);
+            const double distance2 = (p - nearest).squaredNorm();
+            if (distance2 < limit2) take(k, share, distance2);
+        }
+    }
+}
+
+double OutsideDistance::toRightSidesMm(const Point& p, double slackMm, double limitMm) const {
+    double limit2 = limitMm * limitMm;
+    const auto isRightOf = [&](std::size_t k) { return liesRight(p, points_[k], points_[k + 1]); };
+    const auto shareOf = [&](std::size_t k) { return nearestShare(p, points_[k], points_[k + 1]); };
+    visitNear(p, limit2, [&](std::size_t k, double share, double distance2) {
+        if (distance2 > slackMm * slackMm) {
+            if (!isRightOf(k)) return;
+            // A corner of the chain counts where it is the nearest place of both its sides and p is
+            // right of both; otherwise a hollow could be seen from behind.
+            if (share >= 1 && k + 2 < points_.size() &&
+                !(shareOf(k + 1) <= 0 && isRightOf(k + 1))) {
+                return;
+            }
+            if (share <= 0 && k > 0 && !(shareOf(k - 1) >= 1 && isRightOf(k - 1))) return;
+        }
+        limit2 = distance2;
+    });
+    return std::sqrt(limit2);
+}
+
+double OutsideDistance::toAnySideMm(const Point& p, double limitMm) const {
+    double limit2 = limitMm * limitMm;
+    visitNear(p, limit2, [&](std::size_t, double, double distance2) { limit2 = distance2; });
+    return std::sqrt(limit2);
+}
+
+std::optional<Point> OutsideDistance::nearestWithinMm(const Point& p, double limitMm) const {
+    double limit2 = limitMm * limitMm;
+    std::optional<Point> found;
+    visitNear(p, limit2, [&](std::size_t k, double share, double distance2) {
+        limit2 = distance2;
+        found = points_[k] + share * (points_[k + 1] - points_[k]);
+    });
+    return found;
+}
+
+bool OutsideDistance::encloses(const Point& p) const {
+    bool inside = false;
+    const auto cross = [&](const Point& a, const Point& b) {
+        if ((a.y() > p.y()) == (b.y() > p.y())) return;
+        const double x = a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
+        if (p.x() < x) inside = !inside;
+    };
+    for (const Group& group : groups_) {
+        if (p.y() < group.box.lowest.y() || p.y() > group.box.highest.y() ||
+            p.x() > group.box.highest.x()) {
+            continue;
+        }
+        for (std::size_t k = group.from; k < group.to; ++k) cross(points_[k], points_[k + 1]);
+    }
+    cross(points_.back(), points_.front());
+    return inside;
+}
+
+}  // namespace coutil
