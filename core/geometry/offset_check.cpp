@@ -4,7 +4,7 @@
 #include <limits>
 #include <optional>
 
-#include "core/geometry/outside_distance.h"
+#include "core/geometry/prepared_chain.h"
 #include "core/geometry/tolerances.h"
 
 namespace coutil {
@@ -55,6 +55,14 @@ class OffsetCheck {
         if (!tooNear_) tooNear_ = faultAt(ProblemCode::offsetTooNear, at, foundMm, askedMm);
     }
 
+    // Whether p and its nearest place on the sewing line see each other; otherwise the panel lies
+    // between them and it is another edge that p belongs to.
+    bool isInSight(const Point& p, const Point& place) const {
+        const Point justOff = place + tolerance::kBuriedMm * (p - place).normalized();
+        return std::none_of(sewing_.begin(), sewing_.end(),
+                            [&](const PreparedChain& chain) { return chain.parts(p, justOff); });
+    }
+
     // Outside corner zones every point of the cutting line has all edges at their width or farther,
     // and one at its width.
     void checkCuttingPoint(const Point& p) {
@@ -62,20 +70,30 @@ class OffsetCheck {
         bool isAtItsWidth = false;
         for (std::size_t k = 0; k < chains_.size(); ++k) {
             const double width = chains_[k].widthMm;
-            const double found = sewing_[k].toRightSidesMm(p, kSlack, width + 2 * kSlack);
-            if (found < width - kSlack) noteTooNear(p, found, width);
-            isAtItsWidth = isAtItsWidth || found <= width + kSlack;
+            const auto place = sewing_[k].nearestWithOnRight(p, kSlack, width + kSlack);
+            if (!place) continue;
+            const double found = (p - *place).norm();
+            if (found >= width - kSlack) {
+                isAtItsWidth = true;
+            } else if (isInSight(p, *place)) {
+                noteTooNear(p, found, width);
+            }
         }
-        if (isAtItsWidth || tooFar_) return;
-        double nearest = std::numeric_limits<double>::max();
+        if (!isAtItsWidth && !tooFar_) noteTooFar(p);
+    }
+
+    void noteTooFar(const Point& p) {
+        constexpr double kAnyDistanceMm = 1e6;
+        double found = kAnyDistanceMm;
         double asked = 0;
         for (std::size_t k = 0; k < chains_.size(); ++k) {
-            const double found = sewing_[k].toAnySideMm(p, 1e6);
-            if (found - chains_[k].widthMm >= nearest - asked) continue;
-            nearest = found;
-            asked = chains_[k].widthMm;
+            const auto place = sewing_[k].nearest(p, kAnyDistanceMm);
+            const double width = chains_[k].widthMm;
+            if (!place || (p - *place).norm() - width >= found - asked) continue;
+            found = (p - *place).norm();
+            asked = width;
         }
-        tooFar_ = faultAt(ProblemCode::offsetTooFar, p, nearest, asked);
+        tooFar_ = faultAt(ProblemCode::offsetTooFar, p, found, asked);
     }
 
     void checkCuttingPoints() {
@@ -91,7 +109,7 @@ class OffsetCheck {
     void checkSewingPoints(const OffsetChain& chain) {
         for (std::size_t k = 0; k < chain.feet.size(); ++k) {
             const Point& foot = chain.feet[k];
-            const auto nearest = cutting_.nearestWithinMm(foot, std::max(chain.widthMm, kSlack));
+            const auto nearest = cutting_.nearest(foot, std::max(chain.widthMm, kSlack));
             const double found = nearest ? (*nearest - foot).norm() : chain.widthMm;
             if ((!nearest || found > kSlack) && !cutting_.encloses(foot)) {
                 noteTooNear(foot, -found, chain.widthMm);
@@ -104,7 +122,9 @@ class OffsetCheck {
     bool isBuried(const Point& p) const {
         for (std::size_t k = 0; k < chains_.size(); ++k) {
             const double deep = chains_[k].widthMm - tolerance::kBuriedMm;
-            if (deep > 0 && sewing_[k].toRightSidesMm(p, 0, deep) < deep) return true;
+            if (deep <= 0) continue;
+            const auto place = sewing_[k].nearestWithOnRight(p, 0, deep);
+            if (place && isInSight(p, *place)) return true;
         }
         return false;
     }
@@ -154,8 +174,8 @@ class OffsetCheck {
     const std::vector<OffsetChain>& chains_;
     const std::vector<OffsetCorner>& corners_;
     const std::vector<Point>& outline_;
-    OutsideDistance cutting_;
-    std::vector<OutsideDistance> sewing_;
+    PreparedChain cutting_;
+    std::vector<PreparedChain> sewing_;
     std::optional<Problem> tooNear_;
     std::optional<Problem> tooFar_;
 };

@@ -65,12 +65,12 @@ std::vector<OffsetEdge> notchedPiece(Dice& dice) {
     const double half = dice.between(3, 0.2 * w);
     const double deep = dice.between(10, 0.8 * h);
     return {{curve({0, 0}, {w, 0}, dice.between(-0.1, 0.1), dice.between(-0.1, 0.1))},
-            {curve({w, 0}, {w, h}, dice.between(-0.2, 0.2), dice.between(-0.2, 0.2))},
+            {curve({w, 0}, {w, h}, dice.between(-0.1, 0.1), dice.between(-0.1, 0.1))},
             {straightPath({w, h}, {at + half, h})},
             {curve({at + half, h}, {at, h - deep}, dice.between(-0.1, 0.1), 0)},
             {curve({at, h - deep}, {at - half, h}, 0, dice.between(-0.1, 0.1))},
             {straightPath({at - half, h}, {0, h})},
-            {curve({0, h}, {0, 0}, dice.between(-0.2, 0.2), dice.between(-0.2, 0.2))}};
+            {curve({0, h}, {0, 0}, dice.between(-0.1, 0.1), dice.between(-0.1, 0.1))}};
 }
 
 std::vector<OffsetEdge> crescent(Dice& dice) {

@@ -1,4 +1,4 @@
-#include "core/geometry/outside_distance.h"
+#include "core/geometry/prepared_chain.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,7 +29,7 @@ double squaredDistanceTo(const Box& box, const Point& p) {
 
 }  // namespace
 
-OutsideDistance::OutsideDistance(std::vector<Point> points) : points_(std::move(points)) {
+PreparedChain::PreparedChain(std::vector<Point> points) : points_(std::move(points)) {
     for (std::size_t from = 0; from + 1 < points_.size(); from += kSidesPerGroup) {
         Group group{from, std::min(from + kSidesPerGroup, points_.size() - 1), {}};
         for (std::size_t k = group.from; k <= group.to; ++k) group.box.include(points_[k]);
@@ -39,7 +39,7 @@ OutsideDistance::OutsideDistance(std::vector<Point> points) : points_(std::move(
 
 // Calls take(side, share, squared distance) for sides nearer than limit2, which `take` may lower.
 template <class Take>
-void OutsideDistance::visitNear(const Point& p, double& limit2, const Take& take) const {
+void PreparedChain::visitNear(const Point& p, double& limit2, const Take& take) const {
     for (const Group& group : groups_) {
         if (squaredDistanceTo(group.box, p) >= limit2) continue;
         for (std::size_t k = group.from; k < group.to; ++k) {
@@ -51,8 +51,10 @@ void OutsideDistance::visitNear(const Point& p, double& limit2, const Take& take
     }
 }
 
-double OutsideDistance::toRightSidesMm(const Point& p, double slackMm, double limitMm) const {
+std::optional<Point> PreparedChain::nearestWithOnRight(const Point& p, double slackMm,
+                                                         double limitMm) const {
     double limit2 = limitMm * limitMm;
+    std::optional<Point> found;
     const auto isRightOf = [&](std::size_t k) { return liesRight(p, points_[k], points_[k + 1]); };
     const auto shareOf = [&](std::size_t k) { return nearestShare(p, points_[k], points_[k + 1]); };
     visitNear(p, limit2, [&](std::size_t k, double share, double distance2) {
@@ -60,24 +62,18 @@ double OutsideDistance::toRightSidesMm(const Point& p, double slackMm, double li
             if (!isRightOf(k)) return;
             // A corner of the chain counts where it is the nearest place of both its sides and p is
             // right of both; otherwise a hollow could be seen from behind.
-            if (share >= 1 && k + 2 < points_.size() &&
-                !(shareOf(k + 1) <= 0 && isRightOf(k + 1))) {
-                return;
-            }
-            if (share <= 0 && k > 0 && !(shareOf(k - 1) >= 1 && isRightOf(k - 1))) return;
+            const bool isEnd = share >= 1 && k + 2 < points_.size();
+            if (isEnd && !(shareOf(k + 1) <= 0 && isRightOf(k + 1))) return;
+            const bool isStart = share <= 0 && k > 0;
+            if (isStart && !(shareOf(k - 1) >= 1 && isRightOf(k - 1))) return;
         }
         limit2 = distance2;
+        found = points_[k] + share * (points_[k + 1] - points_[k]);
     });
-    return std::sqrt(limit2);
+    return found;
 }
 
-double OutsideDistance::toAnySideMm(const Point& p, double limitMm) const {
-    double limit2 = limitMm * limitMm;
-    visitNear(p, limit2, [&](std::size_t, double, double distance2) { limit2 = distance2; });
-    return std::sqrt(limit2);
-}
-
-std::optional<Point> OutsideDistance::nearestWithinMm(const Point& p, double limitMm) const {
+std::optional<Point> PreparedChain::nearest(const Point& p, double limitMm) const {
     double limit2 = limitMm * limitMm;
     std::optional<Point> found;
     visitNear(p, limit2, [&](std::size_t k, double share, double distance2) {
@@ -87,7 +83,28 @@ std::optional<Point> OutsideDistance::nearestWithinMm(const Point& p, double lim
     return found;
 }
 
-bool OutsideDistance::encloses(const Point& p) const {
+bool PreparedChain::parts(const Point& a, const Point& b) const {
+    Box way;
+    way.include(a);
+    way.include(b);
+    const Vector along = b - a;
+    for (const Group& group : groups_) {
+        if ((group.box.highest.array() < way.lowest.array()).any() ||
+            (group.box.lowest.array() > way.highest.array()).any()) {
+            continue;
+        }
+        for (std::size_t k = group.from; k < group.to; ++k) {
+            const Point& c = points_[k];
+            const Point& d = points_[k + 1];
+            const bool isAcross = crossProduct(along, c - a) * crossProduct(along, d - a) < 0;
+            if (isAcross && crossProduct(d - c, a - c) * crossProduct(d - c, b - c) < 0)
+                return true;
+        }
+    }
+    return false;
+}
+
+bool PreparedChain::encloses(const Point& p) const {
     bool inside = false;
     const auto cross = [&](const Point& a, const Point& b) {
         if ((a.y() > p.y()) == (b.y() > p.y())) return;
