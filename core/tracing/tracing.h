@@ -16,7 +16,7 @@ struct Notch {
     NotchKind kind = NotchKind::waist;
     Point at = Point::Zero();         // on the sewing line
     Vector outward = Vector::Zero();  // unit length, towards the cutting line
-    double lengthMm = 0;              // tick from the sewing line to the cutting line
+    double lengthMm = 0;  // tick from the sewing line to the cutting line; 0 without allowance
     std::string edge;
     double positionMm = 0;  // seam position
 };
@@ -34,9 +34,13 @@ struct Tracing {
     std::array<Point, 2> grain{Point::Zero(), Point::Zero()};
     std::vector<LevelLine> levels;
     Point labelAt = Point::Zero();  // centre of the label
-    double labelWidthMm =
-        0;  // room there: a level rectangle inside the sewing line, clear of the grain line
+    // Room there: a level rectangle inside the sewing line, clear of grain line and levels (where
+    // the levels leave too little, clear of the waist only); 0 where there is none.
+    double labelWidthMm = 0;
     double labelHeightMm = 0;
+    Point numberAt =
+        Point::Zero();          // centre of a large panel number, clear of all that and the label
+    double numberHeightMm = 0;  // room there, as high as wide; 0 where there is none
     std::vector<double> allowancesMm;  // per sewing edge
 };
 
@@ -50,11 +54,18 @@ struct TracingTitle {
     bool operator==(const TracingTitle&) const = default;
 };
 
-// Allowance of one edge of a panel by the style's rules, mm.
+// Allowance of one edge of a panel by the style's rules, mm: a fold has 0; else what the style says
+// for "panel/edge"; else by role: seams seamMm, openings openingMm, top and bottom 0 where bound
+// and edgeMm where not.
 [[nodiscard]] double allowanceMm(const AllowanceStyle& style, const Panel& panel, const Edge& edge);
 
-// Tracings of every panel, in panel order. Problems (offsetLostPart, offsetTooNear) name the panel;
-// a value is returned whenever every panel has a cutting line.
+// Tracings of every panel, in panel order. Corners: the allowance of a seam or an opening is turned
+// back where it ends at a top or bottom edge, all others are mitred. Notches: one at the waist on
+// both edges of every seam and on openings; on seams a balance notch at the same seam position of
+// both edges, so placed that no edge looks the same upside down.
+// Problems name the panel: offsetLostPart (warning), offsetTooNear, offsetTooFar, outlineOpen,
+// outlineCrossesItself, styleValueOutOfRange (an allowance below 0 or not a number). A value is
+// returned whenever every panel has a cutting line.
 [[nodiscard]] Outcome<std::vector<Tracing>> traceTracings(const Pattern& pattern,
                                                           const AllowanceStyle& allowance);
 
