@@ -54,9 +54,12 @@ double hodographLengthMm(const Hodograph& h) {
     const double size = mean.squaredNorm();
     if (variation <= kMostVariation8 * kMostVariation8 * size) return gaussLengthMm(h, kGauss8);
     if (variation <= kMostVariation16 * kMostVariation16 * size) return gaussLengthMm(h, kGauss16);
-    // The part is no longer than |m| + r; near a cusp halving ends here.
+    // The part is no longer than |m| + r; near a cusp halving ends here. (So it does for numbers
+    // that are none, which are not above anything.)
     constexpr double kShortest = tolerance::kShortestMeasuredMm;
-    if (size + variation < kShortest * kShortest / 4) return gaussLengthMm(h, kGauss16);
+    if (!(size + variation > kShortest * kShortest / 4) || !std::isfinite(size + variation)) {
+        return gaussLengthMm(h, kGauss16);
+    }
     const Vector left = (h.d0 + h.d1) / 2;
     const Vector right = (h.d1 + h.d2) / 2;
     const Vector middle = (left + right) / 2;

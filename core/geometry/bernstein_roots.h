@@ -86,10 +86,11 @@ void appendRoots(const Bernstein<N>& b, double noise, double t0, double t1, Root
     const int changes = signChanges<N>(b);
     const double middle = t0 + (t1 - t0) / 2;
     const bool isNoise =
+        t1 - t0 <= tolerance::kRootWidth ||
         std::all_of(b.begin(), b.end(), [noise](double v) { return std::abs(v) <= noise; });
     if (changes > 1 && isNoise) {
         roots.append(middle, tolerance::kNoiseRootWidth);
-    } else if (changes > 1 || (changes == 1 && (b[0] == 0 || b[N] == 0))) {
+    } else if (!isNoise && (changes > 1 || (changes == 1 && (b[0] == 0 || b[N] == 0)))) {
         Bernstein<N> left;
         Bernstein<N> right;
         halve<N>(b, left, right);

@@ -64,7 +64,7 @@ ClosestPlace closestOn(const Path& path, const Point& point) {
     ClosestPlace best;
     double bestSquared = std::numeric_limits<double>::infinity();
     const auto consider = [&](const PathPosition& at, const Point& place, double squared) {
-        if (squared >= bestSquared) return;
+        if (!(squared < bestSquared)) return;
         bestSquared = squared;
         best.position = at;
         best.point = place;

@@ -17,7 +17,7 @@ double nextStop(const Cubic& c, double t0, double guess, double toleranceMm) {
     for (;;) {
         const double t1 = h >= 1 - t0 ? 1 : t0 + h;
         const double error = chordErrorBoundMm(c, t0, t1, start, pointAt(c, t1));
-        if (error <= toleranceMm || h < kNarrowest) return t1;
+        if (!(error > toleranceMm) || h < kNarrowest || !std::isfinite(error)) return t1;
         h *= std::max(0.25, kJustBelow * std::sqrt(toleranceMm / error));
     }
 }

@@ -1,6 +1,7 @@
 #include "core/geometry/path.h"
 
 #include <cmath>
+#include <ranges>
 
 #include "core/geometry/cross_product.h"
 
@@ -51,9 +52,7 @@ double curvaturePerMmAt(const Path& path, const PathPosition& position) {
 Path reversed(const Path& path) {
     Path back;
     back.pieces.reserve(path.pieces.size());
-    for (auto it = path.pieces.rbegin(); it != path.pieces.rend(); ++it) {
-        back.pieces.push_back(reversed(*it));
-    }
+    for (const Cubic& c : std::views::reverse(path.pieces)) back.pieces.push_back(reversed(c));
     return back;
 }
 

@@ -78,11 +78,16 @@ struct Placement {
 // The nearest place on the path, error below 1e-6 mm.
 [[nodiscard]] ClosestPlace closestOn(const Path& path, const Point& point);
 
-// All crossings and touchings of two paths, ordered along the first; error below 1e-6 mm.
-// Stretches that run along each other give their end points.
+// All crossings and touchings of two paths, ordered along the first; error below 1e-6 mm. Curves
+// nearer than tolerance::kTouchMm touch: two crossings that close give one place, and where curves
+// part very slowly (equal curvature) the place is only good to the stretch on which they touch.
+// Stretches that run along each other give their end points. The closing point of a closed path is
+// its start and its end, so it is given twice.
 [[nodiscard]] std::vector<Meeting> meetingsOf(const Path& first, const Path& second);
 
-// Places where the path crosses the level line y = heightMm, ordered along the path.
+// Places where the path crosses or touches the level line y = heightMm, ordered along the path. A
+// piece that lies on the level gives its two ends. An end within tolerance::kOnLevelMm is on it; a
+// joint counts once. Error below 1e-9 mm in height.
 [[nodiscard]] std::vector<PathPosition> crossingsAtHeight(const Path& path, double heightMm);
 
 // Points along the path, first and last included, such that the chain of chords leaves the curve by
@@ -94,12 +99,15 @@ struct Placement {
 
 // A smooth path through all points (at least two), chord-length parametrised, continuous in
 // curvature inside, with the given end directions (unit length; a zero vector leaves that end
-// free).
+// free: its piece is a parabola). Points nearer than tolerance::kSamePointMm to the one before are
+// left out.
 [[nodiscard]] Path fittedThrough(const std::vector<Point>& points, const Vector& startDirection,
                                  const Vector& endDirection);
 
 // Few cubic pieces that stay within toleranceMm of the chain of points, keeping corners sharper
-// than cornerRad as corners. Used when a polyline has to leave the program as curves.
+// than cornerRad as corners; elsewhere pieces follow each other in one direction unless the chain
+// itself is coarser than the tolerance. Empty for fewer than two different points. Used when a
+// polyline has to leave the program as curves.
 [[nodiscard]] Path fittedTo(const std::vector<Point>& points, double toleranceMm, double cornerRad);
 
 }  // namespace coutil

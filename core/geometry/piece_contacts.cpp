@@ -98,9 +98,14 @@ class ContactSearch {
     bool isAsked_ = false;  // whether they share a stretch
 };
 
+bool isFinite(const Cubic& c) {
+    return c.p0.allFinite() && c.p1.allFinite() && c.p2.allFinite() && c.p3.allFinite();
+}
+
 }  // namespace
 
 std::vector<PieceContact> contactsOf(const Cubic& first, const Cubic& second) {
+    if (!isFinite(first) || !isFinite(second)) return {};
     return ContactSearch(first, second).run();
 }
 

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <ranges>
 #include <utility>
 
 #include "core/units/length.h"
@@ -70,9 +71,9 @@ Problem problemWith(std::string_view text, ProblemCode code) {
 double sumMm(const std::vector<LengthTerm>& terms, LengthUnit assumed) {
     double sum = 0;
     LengthUnit unit = assumed;
-    for (auto term = terms.rbegin(); term != terms.rend(); ++term) {
-        unit = term->unit.value_or(unit);
-        sum += term->value * millimetresIn(unit);
+    for (const LengthTerm& term : std::views::reverse(terms)) {
+        unit = term.unit.value_or(unit);
+        sum += term.value * millimetresIn(unit);
     }
     return sum;
 }

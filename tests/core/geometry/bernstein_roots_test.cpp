@@ -51,6 +51,16 @@ TEST(BernsteinRoots, rootsAtTheEndsAndOutside) {
     EXPECT_TRUE(listed<3>({1, 2, 0.5, 3}).empty());
 }
 
+TEST(BernsteinRoots, aRootBesideAnEndThatIsOne) {
+    for (const double beside : {1e-9, 1e-13, 1e-15, 1e-18}) {
+        const auto roots = listed<2>(timesRoot<1>(timesRoot<0>({1.0}, 0), beside));
+        ASSERT_FALSE(roots.empty());
+        EXPECT_EQ(roots[0], 0);
+        // Nearer than the root of rounding they are one.
+        EXPECT_NEAR(roots.back(), beside, 5e-8);
+    }
+}
+
 TEST(BernsteinRoots, touchingCountsOnce) {
     const auto middle = listed<2>(timesRoot<1>(timesRoot<0>({1.0}, 0.5), 0.5));
     ASSERT_EQ(middle.size(), 1U);
