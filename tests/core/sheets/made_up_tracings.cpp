@@ -8,6 +8,7 @@ namespace coutil {
 namespace {
 
 constexpr double kAllowanceMm = 10;
+constexpr double kDressMm2 = 1.84e6;
 
 // A smooth seam through hip, waist and bust, from below upwards; upright at the waist.
 Path seam(const Point& hip, const Point& waist, const Point& bust) {
@@ -112,6 +113,14 @@ Tracing outlined(const std::string& name, const std::vector<Point>& corners,
     return tracing;
 }
 
+void scale(Tracing& piece, double by) {
+    for (Cubic& c : piece.cutting.pieces) c = {c.p0 * by, c.p1 * by, c.p2 * by, c.p3 * by};
+    piece.grain = {piece.grain[0] * by, piece.grain[1] * by};
+    piece.labelAt *= by;
+    piece.labelWidthMm *= by;
+    piece.labelHeightMm *= by;
+}
+
 // A piece of a ring: facings, peplums.
 Tracing ring(const std::string& name, double innerMm, double widthMm, double angleRad) {
     const double outer = innerMm + widthMm;
@@ -156,22 +165,27 @@ std::vector<Tracing> madeUpDress() {
         return outlined(name, {{70, 0}, {w - 90, 0}, {w, h * 0.62}, {w - 80, h}, {30, h - 15}},
                         {0, -0.03, -0.24, 0.02, 0.03});
     };
-    return {body("1", 300, 520, 130),
-            body("2", 290, 510, 110),
-            body("3", 270, 480, 0.5),
-            body("4", 260, 500, 90),
-            sleeve("5", 330, 430),
-            sleeve("6", 320, 420),
-            leg("7", 300, 700),
-            leg("8", 330, 690),
-            ring("9", 180, 160, 1.9),
-            ring("10", 160, 150, 2.1),
-            ring("11", 300, 45, 1.4),
-            ring("12", 320, 40, 1.2),
-            outlined("13", {{0, 0}, {480, 0}, {480, 70}, {0, 70}}, {0.02, 0, 0.02, 0}),
-            outlined("14", {{0, 0}, {440, 0}, {440, 80}, {0, 80}}, {0, 0, 0, 0}),
-            outlined("15", {{0, 0}, {160, 0}, {170, 180}, {0, 190}}, {0.12, 0, 0, 0}),
-            outlined("16", {{0, 0}, {170, 10}, {160, 190}, {5, 180}}, {0.14, 0, -0.05, 0})};
+    std::vector<Tracing> pieces{
+        body("1", 300, 520, 130),
+        body("2", 290, 510, 110),
+        body("3", 270, 480, 0.5),
+        body("4", 260, 500, 90),
+        sleeve("5", 330, 430),
+        sleeve("6", 320, 420),
+        leg("7", 300, 700),
+        leg("8", 330, 690),
+        ring("9", 180, 160, 1.9),
+        ring("10", 160, 150, 2.1),
+        ring("11", 300, 45, 1.4),
+        ring("12", 320, 40, 1.2),
+        outlined("13", {{0, 0}, {480, 0}, {480, 70}, {0, 70}}, {0.02, 0, 0.02, 0}),
+        outlined("14", {{0, 0}, {440, 0}, {440, 80}, {0, 80}}, {0, 0, 0, 0}),
+        outlined("15", {{0, 0}, {160, 0}, {170, 180}, {0, 190}}, {0.12, 0, 0, 0}),
+        outlined("16", {{0, 0}, {170, 10}, {160, 190}, {5, 180}}, {0.14, 0, -0.05, 0})};
+    double areaMm2 = 0;
+    for (const Tracing& piece : pieces) areaMm2 += signedAreaMm2(piece.cutting);
+    for (Tracing& piece : pieces) scale(piece, std::sqrt(kDressMm2 / areaMm2));
+    return pieces;
 }
 
 }  // namespace coutil

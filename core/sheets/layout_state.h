@@ -1,0 +1,51 @@
+#pragma once
+
+#include <vector>
+
+#include "core/sheets/pack_shelves.h"
+#include "core/sheets/tile_count.h"
+
+namespace coutil {
+
+// Pieces on a board of sheets, which may overlap while a search goes on, with what that costs.
+class LayoutState {
+  public:
+    LayoutState(const TurnedCells& cells, const CellGrid& grid, int columns, int rows);
+
+    [[nodiscard]] int pieces() const { return static_cast<int>(places_.size()); }
+    [[nodiscard]] const std::vector<CellPlace>& places() const { return places_; }
+    [[nodiscard]] const CellPlace& place(int piece) const {
+        return places_[static_cast<std::size_t>(piece)];
+    }
+    [[nodiscard]] const PieceCells& cells(int piece, int turn) const {
+        return cells_[static_cast<std::size_t>(piece)][static_cast<std::size_t>(turn)];
+    }
+    [[nodiscard]] int turns() const { return static_cast<int>(cells_.front().size()); }
+    [[nodiscard]] const TileCount& tiles() const { return tiles_; }
+    [[nodiscard]] const CellGrid& grid() const { return grid_; }
+
+    // The nearest place on the board.
+    [[nodiscard]] CellPlace onBoard(int piece, CellPlace place) const;
+
+    void setAll(const std::vector<CellPlace>& places);
+    void move(int piece, const CellPlace& to);
+
+    [[nodiscard]] long long overlap() const { return overlap_; }    // cells shared by pairs
+    [[nodiscard]] int pieceSheets() const { return pieceSheets_; }  // over all pieces
+    // 30 a sheet, 20 a unit of spread, 0.4 a sheet of a piece; overlapping not counted.
+    [[nodiscard]] double cost() const;
+
+    // Cells that the piece would share with others there.
+    [[nodiscard]] int overlapAt(int piece, const CellPlace& place) const;
+
+  private:
+    const TurnedCells& cells_;
+    CellGrid grid_;
+    TileCount tiles_;
+    std::vector<CellPlace> places_;
+    std::vector<int> sheetsOf_;
+    long long overlap_ = 0;
+    int pieceSheets_ = 0;
+};
+
+}  // namespace coutil
