@@ -1,7 +1,7 @@
 #include "core/geometry/path.h"
 
+#include <algorithm>
 #include <cmath>
-#include <ranges>
 
 #include "core/geometry/cross_product.h"
 
@@ -50,9 +50,9 @@ double curvaturePerMmAt(const Path& path, const PathPosition& position) {
 }
 
 Path reversed(const Path& path) {
-    Path back;
-    back.pieces.reserve(path.pieces.size());
-    for (const Cubic& c : std::views::reverse(path.pieces)) back.pieces.push_back(reversed(c));
+    Path back = path;
+    std::reverse(back.pieces.begin(), back.pieces.end());
+    for (Cubic& c : back.pieces) c = reversed(c);
     return back;
 }
 

@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <ranges>
 #include <utility>
 
 #include "core/units/length.h"
@@ -71,10 +70,10 @@ Problem problemWith(std::string_view text, ProblemCode code) {
 double sumMm(const std::vector<LengthTerm>& terms, LengthUnit assumed) {
     double sum = 0;
     LengthUnit unit = assumed;
-    for (const LengthTerm& term : std::views::reverse(terms)) {
+    std::for_each(terms.rbegin(), terms.rend(), [&](const LengthTerm& term) {
         unit = term.unit.value_or(unit);
         sum += term.value * millimetresIn(unit);
-    }
+    });
     return sum;
 }
 
