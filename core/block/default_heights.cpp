@@ -66,8 +66,8 @@ BottomDefaults bottomDefaults(const std::vector<LevelRow>& levels, const Body& b
             return {frontMm, std::min(0.82 * highHipMm, frontMm),
                     std::min(0.95 * highHipMm, frontMm)};
         case BottomShape::pointed:
-            return {frontMm, std::min(0.76 * highHipMm, 0.8 * frontMm),
-                    std::min(0.9 * highHipMm, 0.9 * frontMm)};
+            return {1.03 * frontMm, std::min(0.7 * highHipMm, 0.7 * frontMm),
+                    std::min(0.84 * highHipMm, 0.84 * frontMm)};
         case BottomShape::dipped:
             return {0.9 * frontMm, highHipMm + 0.35 * (hipMm - highHipMm),
                     std::max(1.05 * highHipMm, frontMm)};

@@ -19,6 +19,7 @@ class DualActiveSet {
 
     ConstrainedMinimum solve() {
         bool isFeasible = takeEqualities();
+        setAsideSettled();
         // Every step raises the dual objective, so the loop ends by itself; the limit only guards
         // against rounding that goes in circles.
         for (std::size_t i = 0; isFeasible && i < 10 * constraints_.size() + 10; ++i) {
@@ -45,7 +46,7 @@ class DualActiveSet {
             rowValues_ += gram_.col(c.row) * (c.sign * lambda_[i]);
         }
     }
-    [[nodiscard]] Eigen::VectorXd solvedInActive(const Eigen::VectorXd& right) const {
+    [[nodiscard]] Eigen::MatrixXd solvedInActive(const Eigen::MatrixXd& right) const {
         const auto n = static_cast<Eigen::Index>(active_.size());
         Eigen::MatrixXd small(n, n);
         for (Eigen::Index i = 0; i < n; ++i)
@@ -76,13 +77,35 @@ class DualActiveSet {
         return solution.allFinite();
     }
 
+    // What the equalities alone decide is true or false by rounding only: never looked at again.
+    void setAsideSettled() {
+        Eigen::MatrixXd columns(static_cast<Eigen::Index>(active_.size()),
+                                static_cast<Eigen::Index>(constraints_.size()));
+        for (std::size_t c = 0; c < constraints_.size(); ++c)
+            columns.col(static_cast<Eigen::Index>(c)) = gramWithActive(c);
+        const Eigen::MatrixXd resist = solvedInActive(columns);
+        for (std::size_t c = 0; c < constraints_.size(); ++c) {
+            const auto col = static_cast<Eigen::Index>(c);
+            const double own = gramOf(c, c);
+            const double left = own - columns.col(col).dot(resist.col(col));
+            isSettled_.push_back(constraints_[c].isEquality ||
+                                 left <= tolerance::kDependentRelative * own);
+        }
+    }
+
+    [[nodiscard]] Eigen::VectorXd gramWithActive(std::size_t c) const {
+        Eigen::VectorXd column(static_cast<Eigen::Index>(active_.size()));
+        for (std::size_t i = 0; i < active_.size(); ++i)
+            column[static_cast<Eigen::Index>(i)] = gramOf(active_[i], c);
+        return column;
+    }
+
     [[nodiscard]] std::optional<std::size_t> mostViolated() const {
         std::optional<std::size_t> worst;
         double worstBy = tolerance::kConstraintRelative * scale_;
         for (std::size_t c = 0; c < constraints_.size(); ++c) {
-            if (constraints_[c].isEquality) continue;
+            if (isSettled_[c]) continue;
             const double scale = std::sqrt(gramOf(c, c));
-            if (!(scale > 0)) continue;
             const double by = -slack(c) / scale;
             if (by > worstBy) {
                 worst = c;
@@ -96,9 +119,7 @@ class DualActiveSet {
     bool bring(std::size_t incoming) {
         double lambdaIncoming = 0;
         for (std::size_t guard = 0; guard <= constraints_.size(); ++guard) {
-            Eigen::VectorXd right(static_cast<Eigen::Index>(active_.size()));
-            for (std::size_t i = 0; i < active_.size(); ++i)
-                right[static_cast<Eigen::Index>(i)] = gramOf(active_[i], incoming);
+            const Eigen::VectorXd right = gramWithActive(incoming);
             const Eigen::VectorXd resist = solvedInActive(right);
             const double own = gramOf(incoming, incoming);
             const double curvature = own - right.dot(resist);
@@ -149,6 +170,7 @@ class DualActiveSet {
     Eigen::VectorXd rowValues_;
     std::vector<std::size_t> active_;
     std::vector<double> lambda_;
+    std::vector<bool> isSettled_;
     double scale_ = 0;  // of the rows once they are of unit length, by the equalities
 };
 

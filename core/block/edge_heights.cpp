@@ -87,11 +87,11 @@ std::vector<double> topEnds(const CorsetFrame& frame, const Body& body, const To
     fixSeams(fixed, frame, style.atSeamMm, 1);
     const TopDefaults top = topDefaults(frame.levels, body, style.shape);
     if (style.shape == TopShape::straight) return straightEnds(frame, fixed, top.frontMm);
-    const LineEnd first = style.shape == TopShape::pointed ? LineEnd::natural : LineEnd::level;
+    const LineEnd first = style.shape == TopShape::pointed ? LineEnd::pointed : LineEnd::level;
     return filled(frame, fixed,
                   {{0, top.frontMm}, {1, top.bustMm}, {side, top.sideMm}, {back, top.backMm}},
                   [first](const MonotoneLine& line, double x) {
-                      return line.valueAt(x, first, LineEnd::level);
+                      return line.at(x, first, LineEnd::level).y;
                   });
 }
 
@@ -106,11 +106,11 @@ std::vector<double> bottomEnds(const CorsetFrame& frame, const Body& body,
     fixSeams(fixed, frame, style.atSeamMm, -1);
     const BottomDefaults bottom = bottomDefaults(frame.levels, body, style.shape);
     if (style.shape == BottomShape::straight) return straightEnds(frame, fixed, -bottom.frontMm);
-    const LineEnd first = style.shape == BottomShape::pointed ? LineEnd::natural : LineEnd::level;
+    const LineEnd first = style.shape == BottomShape::pointed ? LineEnd::pointed : LineEnd::level;
     return filled(frame, fixed,
                   {{0, -bottom.frontMm}, {side, -bottom.sideMm}, {back, -bottom.backMm}},
                   [first](const MonotoneLine& line, double x) {
-                      return line.valueAt(x, first, LineEnd::level);
+                      return line.at(x, first, LineEnd::level).y;
                   });
 }
 
@@ -123,7 +123,7 @@ std::string endName(const CorsetFrame& frame, std::size_t end) {
 
 ResolvedHeights edgeHeights(const CorsetFrame& frame, const Body& body, const Style& style) {
     ResolvedHeights heights{topEnds(frame, body, style.topEdge),
-                            bottomEnds(frame, body, style.bottomEdge)};
+                            bottomEnds(frame, body, style.bottomEdge), frame.widths.sideSeam()};
     for (double& mm : heights.bottomMm) mm = -mm;
     return heights;
 }

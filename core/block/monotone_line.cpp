@@ -4,6 +4,11 @@
 #include <cstddef>
 
 namespace coutil {
+namespace {
+
+constexpr double kPointedSlope = 2.5;
+
+}  // namespace
 
 void MonotoneLine::add(double x, double y) {
     const auto at = std::lower_bound(knots_.begin(), knots_.end(), x,
@@ -21,8 +26,9 @@ double MonotoneLine::secant(std::size_t interval) const {
 }
 
 double MonotoneLine::slopeAt(std::size_t knot, LineEnd first, LineEnd last) const {
-    if (knot == 0) return first == LineEnd::level ? 0 : 2 * secant(0);
-    if (knot + 1 == knots_.size()) return last == LineEnd::level ? 0 : 2 * secant(knot - 1);
+    if (knot == 0) return first == LineEnd::level ? 0 : kPointedSlope * secant(0);
+    if (knot + 1 == knots_.size())
+        return last == LineEnd::level ? 0 : kPointedSlope * secant(knot - 1);
     const double before = secant(knot - 1);
     const double after = secant(knot);
     if (before * after <= 0) return 0;
@@ -37,15 +43,19 @@ std::size_t MonotoneLine::intervalAt(double x) const {
     return interval;
 }
 
-double MonotoneLine::valueAt(double x, LineEnd first, LineEnd last) const {
-    if (knots_.size() == 1 || x <= knots_.front().x) return knots_.front().y;
-    if (x >= knots_.back().x) return knots_.back().y;
+LinePlace MonotoneLine::at(double x, LineEnd first, LineEnd last) const {
+    if (knots_.size() == 1 || x < knots_.front().x) return {knots_.front().y, 0};
+    if (x > knots_.back().x) return {knots_.back().y, 0};
     const std::size_t i = intervalAt(x);
     const double h = knots_[i + 1].x - knots_[i].x;
     const double t = (x - knots_[i].x) / h;
     const double s = 1 - t;
-    return s * s * (1 + 2 * t) * knots_[i].y + t * t * (3 - 2 * t) * knots_[i + 1].y +
-           h * t * s * (s * slopeAt(i, first, last) - t * slopeAt(i + 1, first, last));
+    const double rise = knots_[i + 1].y - knots_[i].y;
+    const double slopeBefore = slopeAt(i, first, last);
+    const double slopeAfter = slopeAt(i + 1, first, last);
+    return {
+        knots_[i].y + t * t * (3 - 2 * t) * rise + h * t * s * (s * slopeBefore - t * slopeAfter),
+        6 * t * s * rise / h + s * (1 - 3 * t) * slopeBefore + t * (3 * t - 2) * slopeAfter};
 }
 
 double MonotoneLine::straightValueAt(double x) const {

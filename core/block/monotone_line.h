@@ -6,8 +6,13 @@ namespace coutil {
 
 // How a monotone line leaves its first and last point.
 enum class LineEnd {
-    level,    // slope 0
-    natural,  // with the slope of a parabola that is level at the neighbour
+    level,   // slope 0
+    pointed  // steep: 2.5 times the secant (3 is the most a monotone cubic bears)
+};
+
+struct LinePlace {
+    double y = 0;
+    double slope = 0;
 };
 
 // A line through given points with x ascending, monotone between neighbours (Fritsch and Carlson's
@@ -15,7 +20,7 @@ enum class LineEnd {
 class MonotoneLine {
   public:
     void add(double x, double y);  // any order; a second point at one x replaces the first
-    [[nodiscard]] double valueAt(double x, LineEnd first, LineEnd last) const;
+    [[nodiscard]] LinePlace at(double x, LineEnd first, LineEnd last) const;
     [[nodiscard]] double straightValueAt(double x) const;
 
   private:

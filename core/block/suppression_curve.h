@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 #include <Eigen/Core>
@@ -24,12 +25,16 @@ struct SuppressionCurve {
     [[nodiscard]] double valueMmAt(double heightMm) const;
 };
 
+// The solver's own unit of height, so that its numbers stay near 1.
+inline constexpr double kFairUnitMm = 100;
+
 // Draws fair curves through values at levels, as a maker would with a spline batten: least change
 // of curvature (least integral of f'''^2) over all cubic splines on the levels and a few knots
 // between them, such that
 //   - the curve passes through the value at each level (to rounding),
 //   - between two levels it is monotone: no overshoot; its turns lie on levels,
-//   - its curvature changes sign no more often than the values ask for,
+//   - its curvature changes sign no more often than the values ask for, unless they force a corner
+//     within less than one of its pieces,
 //   - it runs out straight above the highest level, and upright below the lowest.
 // One solver serves all seams of a block: what depends on the heights alone is worked out once.
 class FairCurveSolver {
@@ -43,6 +48,7 @@ class FairCurveSolver {
   private:
     struct Shape;  // what the values ask of the curve
 
+    [[nodiscard]] SuppressionCurve plainThrough(const std::vector<double>& valuesMm) const;
     void placeKnots(const std::vector<double>& levelHeightsMm);
     void buildGram();
     [[nodiscard]] Eigen::Index riseRow(std::size_t knot) const;
@@ -57,10 +63,12 @@ class FairCurveSolver {
                                  const ConstrainedMinimum& minimum) const;
     [[nodiscard]] bool bendsAsAsked(const Shape& shape, const ConstrainedMinimum& minimum) const;
     void startTurns(Shape& shape, const ConstrainedMinimum& minimum) const;
+    [[nodiscard]] std::optional<ConstrainedMinimum> fairestWithTurns(
+        Shape& shape, const std::vector<LinearConstraint>& monotone) const;
     [[nodiscard]] ConstrainedMinimum fairest(Shape& shape) const;
 
     std::vector<double> knotsMm_;
-    std::vector<double> stepScaled_;       // piece lengths in units of kUnitMm
+    std::vector<double> stepScaled_;       // piece lengths in units of kFairUnitMm
     std::vector<std::size_t> levelKnots_;  // knot index of each level
     Eigen::MatrixXd gram_;
 };
