@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/block/style.h"
 #include "core/geometry/path.h"
 
 namespace coutil {
