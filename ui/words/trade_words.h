@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string>
+
 #include <QString>
 
 #include "core/block/style.h"
@@ -15,6 +17,8 @@ namespace coutil {
 [[nodiscard]] QString levelName(
     const std::string& key);  // "waist"; the maker's own names pass through
 [[nodiscard]] QString edgeName(const std::string& name);  // "centre front", "seam 1-2", ...
+// "Lacing gap" for an entry of a style file ("lacing_gap", "ease.waist"); empty for other texts.
+[[nodiscard]] QString styleTerm(const std::string& key);
 [[nodiscard]] QString unitName(LengthUnit unit);          // "cm"
 // A length in the maker's unit with its name, number written as the user's language does.
 [[nodiscard]] QString lengthText(double mm, LengthUnit unit);
