@@ -1,8 +1,7 @@
 #include "ui/words/problem_sentence.h"
 
-#include <algorithm>
-
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "ui/words/sentence_filling.h"
 
@@ -36,29 +35,36 @@ bool hasFigure(const Problem& problem, const char* name) {
 QString ProblemSentence::ofGeometry(ProblemCode code) {
     switch (code) {
         case ProblemCode::lengthUnreadable:
-            return tr("[{subject}: ]“{detail}” is not a length; write it like 96, 37 3/4 in or "
-                      "32.5 cm.");
+            return tr(
+                "[{subject}: ]“{text}” is not a length; write it like 96, 37 3/4 in or "
+                "32.5 cm.");
         case ProblemCode::lengthNegative:
-            return tr("[{subject}: ]{detail} is less than nothing; write a length without a minus "
-                      "sign.");
+            return tr(
+                "[{subject}: ]{text} is less than nothing; write a length without a minus "
+                "sign.");
         case ProblemCode::lengthOutOfRange:
-            return tr("[{subject}: ]“{detail}” is far longer than anything that can be sewn; check "
-                      "the figure and its unit.");
+            return tr(
+                "[{subject}: ]“{text}” is far longer than anything that can be sewn; check "
+                "the figure and its unit.");
         case ProblemCode::offsetLostPart:
-            return tr("[Panel {panel}: ]the allowance swallows a corner of the sewing line[ "
-                      "({value:fine})]; give this edge a narrower allowance or make the panel "
-                      "wider there.");
+            return tr(
+                "[Panel {panel}: ]the allowance swallows a corner of the sewing line[ "
+                "({value:fine})]; give this edge a narrower allowance or make the panel "
+                "wider there.");
         case ProblemCode::offsetTooNear:
-            return tr("[Panel {panel}: ]the cutting line comes nearer to the sewing line than "
-                      "asked[ ({value:fine} instead of {limit:fine})]; change the allowance of "
-                      "this edge or smooth the line there.");
+            return tr(
+                "[Panel {panel}: ]the cutting line comes nearer to the sewing line than "
+                "asked[ ({value:fine} instead of {limit:fine})]; change the allowance of "
+                "this edge or smooth the line there.");
         case ProblemCode::offsetTooFar:
-            return tr("[Panel {panel}: ]the cutting line lies farther from the sewing line than "
-                      "asked[ ({value:fine} instead of {limit:fine})]; change the allowance of "
-                      "this edge or smooth the line there.");
+            return tr(
+                "[Panel {panel}: ]the cutting line lies farther from the sewing line than "
+                "asked[ ({value:fine} instead of {limit:fine})]; change the allowance of "
+                "this edge or smooth the line there.");
         case ProblemCode::outlineCrossesItself:
-            return tr("[Panel {panel}: ]the outline crosses itself; take less in here, or give "
-                      "the panel more width.");
+            return tr(
+                "[Panel {panel}: ]the outline crosses itself; take less in here, or give "
+                "the panel more width.");
         default:
             return {};
     }
@@ -67,28 +73,34 @@ QString ProblemSentence::ofGeometry(ProblemCode code) {
 QString ProblemSentence::ofMeasurements(const Problem& problem) {
     switch (problem.code) {
         case ProblemCode::measurementMissing:
-            return tr("{subject} is missing[ (or {detail} in its place)]; measure it and type it "
-                      "in, nothing can be drafted without it.");
+            return tr(
+                "{subject} is missing[ (or {detail} in its place)]; measure it and type it "
+                "in, nothing can be drafted without it.");
         case ProblemCode::measurementImpossible:
-            return tr("{subject} cannot be {value}: bodies lie between {lowest} and {highest}; "
-                      "check the figure and its unit.");
+            return tr(
+                "{subject} cannot be {value}: bodies lie between {lowest} and {highest}; "
+                "check the figure and its unit.");
         case ProblemCode::measurementImprobable:
             if (hasFigure(problem, "expected")) {
-                return tr("{subject} of {value} is unusual for this body[ ({detail})]: {expected} "
-                          "give or take {spread} is expected; measure again, or keep it if it is "
-                          "right.");
+                return tr(
+                    "{subject} of {value} is unusual for this body[ ({detail})]: {expected} "
+                    "give or take {spread} is expected; measure again, or keep it if it is "
+                    "right.");
             }
-            return tr("{subject} of {value} is rare: it usually lies between {lowest} and "
-                      "{highest}; measure again, or keep it if it is right.");
+            return tr(
+                "{subject} of {value} is rare: it usually lies between {lowest} and "
+                "{highest}; measure again, or keep it if it is right.");
         case ProblemCode::measurementsContradict:
             if (hasFigure(problem, "lowest")) {
-                return tr("{subject} ({value}) does not agree with {detail} ({other}): it should "
-                          "be more than {lowest}; measure both again.");
+                return tr(
+                    "{subject} ({value}) does not agree with {detail} ({other}): it should "
+                    "be more than {lowest}; measure both again.");
             }
-            return tr("{subject} ({value}) does not agree with {detail} ({other}): it should be "
-                      "less than {highest}; measure both again.");
+            return tr(
+                "{subject} ({value}) does not agree with {detail} ({other}): it should be "
+                "less than {highest}; measure both again.");
         case ProblemCode::measurementUnknown:
-            return tr("{path}: there is no measurement of this name[; did you mean {detail}?]");
+            return tr("{path}: there is no measurement of this name[; did you mean “{text}”?]");
         default:
             return {};
     }
@@ -97,33 +109,41 @@ QString ProblemSentence::ofMeasurements(const Problem& problem) {
 QString ProblemSentence::ofBlock(ProblemCode code) {
     switch (code) {
         case ProblemCode::styleValueOutOfRange:
-            return tr("{subject}[ ({detail})][ is {value}][, but must lie between {lowest} and "
-                      "{highest}][, but must not exceed {limit}]; change it in the style.");
+            return tr(
+                "{subject}[ ({detail})][ is {value}][, but must lie between {lowest} and "
+                "{highest}][, but must not exceed {limit}]; change it in the style.");
         case ProblemCode::styleUnknownKey:
-            return tr("{path}: a style has no entry of this name[; did you mean {detail}?]");
+            return tr("{path}: a style has no entry of this name[; did you mean “{text}”?]");
         case ProblemCode::panelTooNarrow:
-            return tr("[Panel {panel} ]is too narrow at {subject}[: {value} where {limit} is the "
-                      "least]; use fewer panels, less reduction, or a smaller lacing gap.");
+            return tr(
+                "[Panel {panel} ]is too narrow at {subject}[: {value} where {limit} is the "
+                "least]; use fewer panels, less reduction, or a smaller lacing gap.");
         case ProblemCode::levelOrderWrong:
-            return tr("The levels {subject} and {detail} lie too close together or in the wrong "
-                      "order[ ({value} apart, at least {limit} needed)]; measure their heights "
-                      "again.");
+            return tr(
+                "The levels {subject} and {detail} lie too close together or in the wrong "
+                "order[ ({value} apart, at least {limit} needed)]; measure their heights "
+                "again.");
         case ProblemCode::edgeHeightImpossible:
-            return tr("{subject}[ at {detail}] cannot end {value} from the waist[: between "
-                      "{lowest} and {highest} is possible]; change this height in the style.");
+            return tr(
+                "{subject}[ at {detail}] cannot end {value} from the waist[: between "
+                "{lowest} and {highest} is possible]; change this height in the style.");
         case ProblemCode::reductionLarge:
-            return tr("The waist is reduced by {value}[ ({percent})], for practised wearers only[ "
-                      "above {limit}]: reduce less, or lace with care and stop at pain, numbness "
-                      "or short breath.");
+            return tr(
+                "The waist is reduced by {value}[ ({percent})], for practised wearers only[ "
+                "above {limit}]: reduce less, or lace with care and stop at pain, numbness "
+                "or short breath.");
         case ProblemCode::girthTargetMissed:
-            return tr("The girth at {subject}[ is {value:fine} on the pattern instead of "
-                      "{target:fine}]; look at the seams there and correct them.");
+            return tr(
+                "The girth at {subject}[ is {value:fine} on the pattern instead of "
+                "{target:fine}]; look at the seams there and correct them.");
         case ProblemCode::seamLengthsDiffer:
-            return tr("The two edges of seam {subject} differ in length[ by {value:fine}]; correct "
-                      "one of them so that they can be sewn together.");
+            return tr(
+                "The two edges of seam {subject} differ in length[ by {value:fine}]; correct "
+                "one of them so that they can be sewn together.");
         case ProblemCode::lineBrokenAcrossSeam:
-            return tr("The line of {subject} breaks[ by {value}][ at seam {detail}]; smooth it "
-                      "there.");
+            return tr(
+                "The line of {subject} breaks[ by {value}][ at seam {detail}]; smooth it "
+                "there.");
         default:
             return {};
     }
@@ -132,17 +152,21 @@ QString ProblemSentence::ofBlock(ProblemCode code) {
 QString ProblemSentence::ofSheets(ProblemCode code) {
     switch (code) {
         case ProblemCode::paperUnknown:
-            return tr("There is no paper called “{detail}”; choose A4, A3, A0, Letter, Legal, "
-                      "Tabloid or a roll, or write a size in mm like 200x300.");
+            return tr(
+                "There is no paper called “{detail}”; choose A4, A3, A0, Letter, Legal, "
+                "Tabloid or a roll, or write a size in mm like 200x300.");
         case ProblemCode::paperTooSmall:
-            return tr("The paper[ {detail}] leaves too little room inside its margins[: {value}, "
-                      "and at least {limit} is needed]; choose a larger paper or smaller margins.");
+            return tr(
+                "The paper[ {detail}] leaves too little room inside its margins[: {value}, "
+                "and at least {limit} is needed]; choose a larger paper or smaller margins.");
         case ProblemCode::sheetOptionOutOfRange:
-            return tr("{subject} is {value}[, but must lie between {lowest} and {highest}]; change "
-                      "it.");
+            return tr(
+                "{subject} is {value}[, but must lie between {lowest} and {highest}]; change "
+                "it.");
         case ProblemCode::tooManySheets:
-            return tr("This would take {value} sheets[ of {detail}], more than {limit}; choose a "
-                      "larger paper.");
+            return tr(
+                "This would take {value} sheets[ of {detail}], more than {limit}; choose a "
+                "larger paper.");
         default:
             return {};
     }
@@ -153,30 +177,37 @@ QString ProblemSentence::ofFiles(ProblemCode code) {
         case ProblemCode::fileMissing:
             return tr("{path}: there is no such file; check the name and the folder.");
         case ProblemCode::fileUnreadable:
-            return tr("{path}: the file cannot be read[ ({detail})]; check that you may open "
-                      "it.");
+            return tr(
+                "{path}: the file cannot be read[ ({text})]; check that you may open "
+                "it.");
         case ProblemCode::fileUnwritable:
-            return tr("{path}: nothing can be written here[ ({detail})]; choose another folder "
-                      "or name.");
+            return tr(
+                "{path}: nothing can be written here[ ({text})]; choose another folder "
+                "or name.");
         case ProblemCode::fileForeign:
-            return tr("{path}: this is not a folio of Coutil; open a file that ends in "
-                      ".coutil.");
+            return tr(
+                "{path}: this is not a folio of Coutil; open a file that ends in "
+                ".coutil.");
         case ProblemCode::fileDamaged:
-            return tr("{path}: the folio is damaged[ ({detail})]; nothing was changed, use your "
-                      "last copy of it.");
+            return tr(
+                "{path}: the folio is damaged[ ({text})]; nothing was changed, use your "
+                "last copy of it.");
         case ProblemCode::fileNewer:
-            return tr("{path}: a newer version of Coutil wrote this folio[ (format {file}, this "
-                      "program reads up to {program})]; update the program to open it.");
+            return tr(
+                "{path}: a newer version of Coutil wrote this folio[ (format {file}, this "
+                "program reads up to {program})]; update the program to open it.");
         case ProblemCode::diskFull:
-            return tr("{path}: there is no room left on the disk; nothing was changed, make "
-                      "room and save again.");
+            return tr(
+                "{path}: there is no room left on the disk; nothing was changed, make "
+                "room and save again.");
         case ProblemCode::garmentUnknown:
-            return tr("The folio has no garment called “{path}”[; it has {detail}].");
+            return tr("The folio has no garment called “{path}”[; it has {text}].");
         case ProblemCode::revisionUnknown:
-            return tr("The garment has no revision “{path}”[; it has {detail}].");
+            return tr("The garment has no revision “{path}”[; it has {text}].");
         case ProblemCode::dateUnreadable:
-            return tr("{path}: “{detail}” is not a date; write it as year-month-day, like "
-                      "2026-03-02.");
+            return tr(
+                "{path}: “{text}” is not a date; write it as year-month-day, like "
+                "2026-03-02.");
         default:
             return {};
     }
@@ -185,26 +216,30 @@ QString ProblemSentence::ofFiles(ProblemCode code) {
 QString ProblemSentence::ofJson(ProblemCode code) {
     switch (code) {
         case ProblemCode::jsonBroken:
-            return tr("The text is no valid JSON[ from line {line}, column {column} on]; look "
-                      "there for a missing or extra comma, quote or bracket, or a number too "
-                      "large.");
+            return tr(
+                "The text is no valid JSON[ from line {line}, column {column} on]; look "
+                "there for a missing or extra comma, quote or bracket, or a number too "
+                "large.");
         case ProblemCode::jsonTooLarge:
-            return tr("The text is larger or nested deeper than anything this program writes "
-                      "({path} {value}, at most {highest}); check that it is the right file.");
+            return tr(
+                "The text is larger or nested deeper than anything this program writes "
+                "({path} {value}, at most {highest}); check that it is the right file.");
         case ProblemCode::jsonKeyTwice:
             return tr("{path} stands twice in the text; remove one of them.");
         case ProblemCode::jsonKeyMissing:
             return tr("{path} is missing; add it.");
         case ProblemCode::jsonWrongKind:
-            return tr("This is not a file of the kind “{detail}”; choose another file, or add the "
-                      "entries \"coutil\": \"{detail}\" and \"version\": 1.");
+            return tr(
+                "This is not a file of the kind “{text}”; choose another file, or add the "
+                "entries \"coutil\": \"{text}\" and \"version\": 1.");
         case ProblemCode::jsonWrongVersion:
-            return tr("version[ is {detail} and] must be 1; write the file in that format, or "
-                      "update the program.");
+            return tr(
+                "version[ is {text} and] must be 1; write the file in that format, or "
+                "update the program.");
         case ProblemCode::jsonUnknownKey:
-            return tr("{path}: there is no such key[; did you mean {detail}?]");
+            return tr("{path}: there is no such key[; did you mean “{text}”?]");
         case ProblemCode::jsonBadValue:
-            return tr("{path} cannot be “{detail}”; correct the value.");
+            return tr("{path} cannot be “{text}”; correct the value.");
         default:
             return ofJsonTypes(code);
     }
@@ -213,25 +248,27 @@ QString ProblemSentence::ofJson(ProblemCode code) {
 QString ProblemSentence::ofJsonTypes(ProblemCode code) {
     switch (code) {
         case ProblemCode::jsonWantsText:
-            return tr("{path} is {detail}, but must be a text in quotes.");
+            return tr("{path} is {text}, but must be a text in quotes.");
         case ProblemCode::jsonWantsTruth:
-            return tr("{path} is {detail}, but must be true or false, without quotes.");
+            return tr("{path} is {text}, but must be true or false, without quotes.");
         case ProblemCode::jsonWantsNumber:
-            return tr("{path} is {detail}, but must be a number without quotes.");
+            return tr("{path} is {text}, but must be a number without quotes.");
         case ProblemCode::jsonWantsWholeNumber:
-            return tr("{path} is {detail}, but must be a whole number.");
+            return tr("{path} is {text}, but must be a whole number.");
         case ProblemCode::jsonWantsNumberList:
-            return tr("{path} is {detail}, but must be a list of numbers, with commas, in square "
-                      "brackets.");
+            return tr(
+                "{path} is {text}, but must be a list of numbers, with commas, in square "
+                "brackets.");
         case ProblemCode::jsonWantsLength:
-            return tr("{path} is {detail}, but must be a number, or a length in quotes like "
-                      "\"30 1/4 in\".");
+            return tr(
+                "{path} is {text}, but must be a number, or a length in quotes like "
+                "\"30 1/4 in\".");
         case ProblemCode::jsonWantsObject:
-            return tr("{path} is {detail}, but must be names with values in braces.");
+            return tr("{path} is {text}, but must be names with values in braces.");
         case ProblemCode::jsonWantsObjectList:
-            return tr("{path} is {detail}, but must be a list of entries in braces.");
+            return tr("{path} is {text}, but must be a list of entries in braces.");
         case ProblemCode::jsonWantsChoice:
-            return tr("{path} must be one of these, in quotes: {detail}.");
+            return tr("{path} must be one of these, in quotes: {text}.");
         default:
             return {};
     }
@@ -240,16 +277,19 @@ QString ProblemSentence::ofJsonTypes(ProblemCode code) {
 QString ProblemSentence::ofCalls(ProblemCode code) {
     switch (code) {
         case ProblemCode::callUnknown:
-            return tr("There is no call “{subject}”[; did you mean {detail}?] coutil --help lists "
-                      "them.");
+            return tr(
+                "There is no call “{subject}”[; did you mean “{detail}”?] coutil --help lists "
+                "them.");
         case ProblemCode::callIncomplete:
             return tr("The call {subject} needs {detail}; coutil --help shows how.");
         case ProblemCode::optionUnknown:
-            return tr("There is no option “{subject}”[ for {detail}]; coutil --help lists the "
-                      "options.");
+            return tr(
+                "There is no option “{subject}”[ for {detail}]; coutil --help lists the "
+                "options.");
         case ProblemCode::optionBadValue:
-            return tr("Option {subject} cannot be “{detail}”[: it must lie between {lowest} and "
-                      "{highest}]; coutil --help shows what it takes.");
+            return tr(
+                "Option {subject} cannot be “{detail}”[: it must lie between {lowest} and "
+                "{highest}]; coutil --help shows what it takes.");
         default:
             return {};
     }

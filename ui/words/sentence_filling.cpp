@@ -1,11 +1,10 @@
 #include "ui/words/sentence_filling.h"
 
+#include <QLocale>
+#include <QStringList>
 #include <algorithm>
 #include <cmath>
 #include <optional>
-
-#include <QLocale>
-#include <QStringList>
 
 #include "core/block/style.h"
 #include "core/measurements/measurement.h"
@@ -58,8 +57,9 @@ QString nameForPeople(const std::string& key) {
 QString namesForPeople(const std::string& text) {
     const QStringList parts =
         QString::fromStdString(text).split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    const bool areMeasurements = std::ranges::all_of(
-        parts, [](const QString& part) { return measurementNamed(part.toStdString()).has_value(); });
+    const bool areMeasurements = std::ranges::all_of(parts, [](const QString& part) {
+        return measurementNamed(part.toStdString()).has_value();
+    });
     if (!areMeasurements) return nameForPeople(text);
     QStringList names;
     for (const QString& part : parts) names << nameForPeople(part.toStdString());
@@ -73,6 +73,7 @@ std::optional<QString> factNamed(const QString& name, const Problem& problem, Le
     if (name == QLatin1String("subject")) return unlessEmpty(namesForPeople(problem.subject));
     if (name == QLatin1String("detail")) return unlessEmpty(namesForPeople(problem.detail));
     if (name == QLatin1String("path")) return unlessEmpty(QString::fromStdString(problem.subject));
+    if (name == QLatin1String("text")) return unlessEmpty(QString::fromStdString(problem.detail));
     if (name == QLatin1String("panel")) return unlessEmpty(QString::fromStdString(problem.panel));
     const bool isFine = name.endsWith(QLatin1String(":fine"));
     const std::string figureName = name.section(QLatin1Char(':'), 0, 0).toStdString();

@@ -10,7 +10,7 @@ namespace coutil {
 // Puts a problem's facts into a pattern for a sentence:
 //   {subject} {detail}   names for people: measurements, levels and style entries by their terms, a
 //                        list of several joined with commas, anything else as it stands
-//   {path}               the subject as it stands: a file, the path of a key
+//   {path} {text}        subject and detail as they stand: a file, the path of a key, what was typed
 //   {panel}              the panel's name
 //   {name}               the figure of that name, lengths in `unit`; under a millimetre in mm
 //   {name:fine}          the same always in mm, to a hundredth

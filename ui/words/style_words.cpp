@@ -1,7 +1,6 @@
+#include <QCoreApplication>
 #include <array>
 #include <utility>
-
-#include <QCoreApplication>
 
 #include "ui/words/trade_words.h"
 
@@ -52,6 +51,8 @@ QString StyleWords::term(const QString& key) {
     for (const auto& [name, text] : kTerms) {
         if (key == QLatin1String(name)) return tr(text);
     }
+    // Top and bottom edge alike: "top_edge.at_seam".
+    if (key.endsWith(QLatin1String(".at_seam"))) return term(QStringLiteral("at_seam"));
     // "ease.waist": the entry and what it is for, in the words people know.
     const qsizetype dot = key.lastIndexOf(QLatin1Char('.'));
     if (dot < 0) return {};

@@ -1,8 +1,7 @@
 #pragma once
 
-#include <string>
-
 #include <QString>
+#include <string>
 
 #include "core/block/style.h"
 #include "core/measurements/measurement.h"
@@ -19,7 +18,7 @@ namespace coutil {
 [[nodiscard]] QString edgeName(const std::string& name);  // "centre front", "seam 1-2", ...
 // "Lacing gap" for an entry of a style file ("lacing_gap", "ease.waist"); empty for other texts.
 [[nodiscard]] QString styleTerm(const std::string& key);
-[[nodiscard]] QString unitName(LengthUnit unit);          // "cm"
+[[nodiscard]] QString unitName(LengthUnit unit);  // "cm"
 // A length in the maker's unit with its name, number written as the user's language does.
 [[nodiscard]] QString lengthText(double mm, LengthUnit unit);
 
