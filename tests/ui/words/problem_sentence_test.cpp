@@ -105,7 +105,7 @@ TEST(ProblemSentence, holdsTheFactsOfRealProblems) {
     }
     const auto broken = readMeasurementsJson("{\"coutil\":\"measurements\",\"version\":1,}");
     ASSERT_EQ(broken.problems.size(), 1U);
-    EXPECT_TRUE(sentenceOf(broken.problems[0]).contains("line 1, column 36"))
+    EXPECT_TRUE(sentenceOf(broken.problems[0]).contains("line 1, column 38"))
         << sentenceOf(broken.problems[0]).toStdString();
 }
 
