@@ -9,6 +9,10 @@ inline constexpr double kSamePointMm = 1e-4;
 inline constexpr double kInkGridMm = 1e-3;
 // Chord error where curves become polylines on the way to paper or to a clean-up.
 inline constexpr double kCutFlatnessMm = 0.005;
+// Chord error of curves in exchange files: half of the 0.1 mm that ASTM D6673 grants.
+inline constexpr double kExchangeChordMm = 0.05;
+// Directions within a degree of each other go straight on; anything sharper is a corner there.
+inline constexpr double kStraightOnCosine = 0.99985;
 // Girths and paired edges hold to this (the promise of the drafting rules).
 inline constexpr double kGirthMm = 0.01;
 inline constexpr double kSeamPairMm = 0.01;

@@ -83,9 +83,8 @@ QString ProblemSentence::ofMeasurements(const Problem& problem) {
         case ProblemCode::measurementImprobable:
             if (hasFigure(problem, "expected")) {
                 return tr(
-                    "{subject} of {value} is unusual for this body[ ({detail})]: {expected} "
-                    "give or take {spread} is expected; measure again, or keep it if it is "
-                    "right.");
+                    "{subject} of {value} is unusual:[ going by {detail},] {expected} give or "
+                    "take {spread} is expected; measure again, or keep it if it is right.");
             }
             return tr(
                 "{subject} of {value} is rare: it usually lies between {lowest} and "

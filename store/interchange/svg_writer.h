@@ -1,0 +1,40 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/geometry/path.h"
+
+namespace coutil::interchange {
+
+// Collects an SVG 1.1 document in true millimetres: lengths given here are mm with y up, the
+// document has y down, its origin at the upper left corner of `page`. Every number has at most four
+// decimals.
+class SvgWriter {
+  public:
+    SvgWriter(const Box& page, std::string_view title);
+
+    // Groups nest; `id` is made a valid name, unique when the given ids are.
+    void beginGroup(std::string_view id, std::string_view label = {});
+    void endGroup();
+    void path(std::string_view cssClass, const Path& path, bool isClosed);
+    void line(std::string_view cssClass, const Point& a, const Point& b);
+    void cross(std::string_view cssClass, const Point& at, double armMm);
+    void text(std::string_view text, const Point& at, double heightMm);
+
+    // The whole document; nothing may be added afterwards.
+    [[nodiscard]] std::string finished();
+
+  private:
+    [[nodiscard]] std::string coordinates(const Point& point) const;
+    void indent();
+
+    Box page_;
+    std::string svg_;
+    int depth_ = 1;
+};
+
+// Text fit for XML: markup escaped, characters XML forbids left out.
+[[nodiscard]] std::string xmlText(std::string_view text);
+
+}  // namespace coutil::interchange
