@@ -113,7 +113,11 @@ void drawPiece(DxfWriter& dxf, const Piece& piece, const TracingTitle& title,
 
 std::string blockOf(const Piece& piece, std::size_t index) {
     // The index keeps names apart that look alike once they are 7-bit capitals.
-    return interchange::blockName("P" + std::to_string(index + 1) + "_" + piece.name);
+    std::string name(1, 'P');
+    name += std::to_string(index + 1);
+    name += '_';
+    name += piece.name;
+    return interchange::blockName(name);
 }
 
 std::string drawn(const std::vector<Piece>& pieces, const TracingTitle& title) {
