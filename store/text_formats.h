@@ -16,9 +16,14 @@ namespace coutil {
 // Turns a problem into a sentence; given by ui, which owns the words.
 using SentenceOf = std::function<std::string(const Problem&)>;
 
-// Measurements and style as JSON text, formats in DEVELOPERS.md. Reading names every unknown key,
-// wrong type and unreadable number (jsonBroken, jsonWrongKind, jsonUnknownKey, jsonBadValue,
-// measurementUnknown, styleUnknownKey); the subject is the path of the key ("values.bust_girth").
+// Measurements and style as JSON text, formats in DEVELOPERS.md. Reading names every unknown key
+// (jsonUnknownKey, measurementUnknown; the detail is the known key nearest to it), every wrong type
+// (jsonWants...) and unreadable figure (lengthUnreadable, dateUnreadable); the subject is the path
+// of the key ("values.bust_girth"). A text that is no JSON or another kind of file has one problem:
+// jsonBroken (figures "line" and "column"), jsonTooLarge, jsonKeyTwice, jsonWrongKind,
+// jsonWrongVersion. No value when anything is wrong. Whether the values make sense is for
+// checkMeasurements() and checkStyle(). What is written is read back as the same value, to the last
+// bit.
 [[nodiscard]] Outcome<MeasurementSet> readMeasurementsJson(std::string_view text);
 [[nodiscard]] std::string writeMeasurementsJson(const MeasurementSet& set);
 [[nodiscard]] Outcome<Style> readStyleJson(std::string_view text);

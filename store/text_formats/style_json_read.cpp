@@ -29,7 +29,7 @@ std::optional<std::map<LevelId, double>> levelLengths(JsonObject& top, std::stri
     for (const LevelId level : kAllLevels) {
         if (const auto mm = object->lengthMm(keyOf(level), kMm)) lengths[level] = *mm;
     }
-    object->refuseUnknown(ProblemCode::styleUnknownKey);
+    object->refuseUnknown(ProblemCode::jsonUnknownKey);
     return lengths;
 }
 
@@ -63,7 +63,7 @@ void readTopEdge(JsonObject& top, TopEdgeStyle& edge) {
     takeHeight(*object, "side", edge.sideMm);
     takeHeight(*object, "back", edge.backMm);
     take(namedLengths(*object, "at_seam"), edge.atSeamMm);
-    object->refuseUnknown(ProblemCode::styleUnknownKey);
+    object->refuseUnknown(ProblemCode::jsonUnknownKey);
 }
 
 void readBottomEdge(JsonObject& top, BottomEdgeStyle& edge) {
@@ -74,7 +74,7 @@ void readBottomEdge(JsonObject& top, BottomEdgeStyle& edge) {
     takeHeight(*object, "side", edge.sideMm);
     takeHeight(*object, "back", edge.backMm);
     take(namedLengths(*object, "at_seam"), edge.atSeamMm);
-    object->refuseUnknown(ProblemCode::styleUnknownKey);
+    object->refuseUnknown(ProblemCode::jsonUnknownKey);
 }
 
 void readShares(JsonObject& top, Style& style) {
@@ -86,7 +86,7 @@ void readShares(JsonObject& top, Style& style) {
     for (const LevelId level : kAllLevels) {
         if (auto shares = object->numbers(keyOf(level))) style.seamShares[level] = *shares;
     }
-    object->refuseUnknown(ProblemCode::styleUnknownKey);
+    object->refuseUnknown(ProblemCode::jsonUnknownKey);
 }
 
 void readOwnLevels(JsonObject& top, Style& style) {
@@ -100,7 +100,7 @@ void readOwnLevels(JsonObject& top, Style& style) {
         if (object.member("height") == nullptr) {
             object.report(ProblemCode::jsonKeyMissing, "height", "");
         }
-        object.refuseUnknown(ProblemCode::styleUnknownKey);
+        object.refuseUnknown(ProblemCode::jsonUnknownKey);
         style.ownLevels.push_back(std::move(level));
     }
 }
@@ -120,7 +120,7 @@ void readAllowance(JsonObject& top, AllowanceStyle& allowance) {
     take(object->truth("top_bound"), allowance.isTopBound);
     take(object->truth("bottom_bound"), allowance.isBottomBound);
     take(namedLengths(*object, "by_edge"), allowance.byEdgeMm);
-    object->refuseUnknown(ProblemCode::styleUnknownKey);
+    object->refuseUnknown(ProblemCode::jsonUnknownKey);
 }
 
 }  // namespace
@@ -143,7 +143,7 @@ Outcome<Style> readStyleJson(std::string_view text) {
     readShares(top, style);
     readOwnLevels(top, style);
     readAllowance(top, style.allowance);
-    top.refuseUnknown(ProblemCode::styleUnknownKey);
+    top.refuseUnknown(ProblemCode::jsonUnknownKey);
     if (!problems.empty()) return Outcome<Style>::failed(std::move(problems));
     return style;
 }

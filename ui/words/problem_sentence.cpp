@@ -20,7 +20,7 @@ class ProblemSentence {
   private:
     static QString ofGeometry(ProblemCode code);
     static QString ofMeasurements(const Problem& problem);
-    static QString ofBlock(ProblemCode code);
+    static QString ofBlock(const Problem& problem);
     static QString ofSheets(ProblemCode code);
     static QString ofFiles(ProblemCode code);
     static QString ofJson(ProblemCode code);
@@ -30,6 +30,14 @@ class ProblemSentence {
 
 bool hasFigure(const Problem& problem, const char* name) {
     return std::ranges::find(problem.figures, name, &Figure::name) != problem.figures.end();
+}
+
+// "between 100 % and 100 %" is said more simply.
+bool leavesOneValue(const Problem& problem) {
+    const auto lowest = std::ranges::find(problem.figures, "lowest", &Figure::name);
+    const auto highest = std::ranges::find(problem.figures, "highest", &Figure::name);
+    return lowest != problem.figures.end() && highest != problem.figures.end() &&
+           lowest->value == highest->value;
 }
 
 QString ProblemSentence::ofGeometry(ProblemCode code) {
@@ -61,6 +69,10 @@ QString ProblemSentence::ofGeometry(ProblemCode code) {
                 "[Panel {panel}: ]the cutting line lies farther from the sewing line than "
                 "asked[ ({value:fine} instead of {limit:fine})]; change the allowance of "
                 "this edge or smooth the line there.");
+        case ProblemCode::outlineOpen:
+            return tr(
+                "[Panel {panel}: ]the outline has a gap; draw the lines there until they "
+                "meet.");
         case ProblemCode::outlineCrossesItself:
             return tr(
                 "[Panel {panel}: ]the outline crosses itself; take less in here, or give "
@@ -105,14 +117,19 @@ QString ProblemSentence::ofMeasurements(const Problem& problem) {
     }
 }
 
-QString ProblemSentence::ofBlock(ProblemCode code) {
-    switch (code) {
+QString ProblemSentence::ofBlock(const Problem& problem) {
+    switch (problem.code) {
         case ProblemCode::styleValueOutOfRange:
+            if (leavesOneValue(problem)) {
+                return tr("{subject} is {value}, but must be {lowest}; change it in the style.");
+            }
             return tr(
-                "{subject}[ ({detail})][ is {value}][, but must lie between {lowest} and "
-                "{highest}][, but must not exceed {limit}]; change it in the style.");
+                "{subject}[ is {value}][, but must lie between {lowest} and {highest}]; change it "
+                "in the style.");
         case ProblemCode::styleUnknownKey:
-            return tr("{path}: a style has no entry of this name[; did you mean “{text}”?]");
+            return tr(
+                "{subject}: “{text}” cannot be used here; name seams and edges as this block has "
+                "them, and every level of your own once.");
         case ProblemCode::panelTooNarrow:
             return tr(
                 "[Panel {panel} ]is too narrow at {subject}[: {value} where {limit} is the "
@@ -137,12 +154,13 @@ QString ProblemSentence::ofBlock(ProblemCode code) {
                 "{target:fine}]; look at the seams there and correct them.");
         case ProblemCode::seamLengthsDiffer:
             return tr(
-                "The two edges of seam {subject} differ in length[ by {value:fine}]; correct "
-                "one of them so that they can be sewn together.");
+                "Seam {subject}: the two edges differ in length[ by {difference:fine}][ "
+                "({value:fine} and {other:fine})]; correct one of them so that they can be sewn "
+                "together.");
         case ProblemCode::lineBrokenAcrossSeam:
             return tr(
-                "The line of {subject} breaks[ by {value}][ at seam {detail}]; smooth it "
-                "there.");
+                "[The {detail} ]is not one smooth line across seam {subject}[ but bends by "
+                "{value}]; smooth it there.");
         default:
             return {};
     }
@@ -295,10 +313,9 @@ QString ProblemSentence::ofCalls(ProblemCode code) {
 }
 
 QString ProblemSentence::pattern(const Problem& problem) {
-    for (const QString& found :
-         {ofGeometry(problem.code), ofMeasurements(problem), ofBlock(problem.code),
-          ofSheets(problem.code), ofFiles(problem.code), ofJson(problem.code),
-          ofCalls(problem.code)}) {
+    for (const QString& found : {ofGeometry(problem.code), ofMeasurements(problem),
+                                 ofBlock(problem), ofSheets(problem.code), ofFiles(problem.code),
+                                 ofJson(problem.code), ofCalls(problem.code)}) {
         if (!found.isEmpty()) return found;
     }
     return {};

@@ -50,7 +50,7 @@ QString nameForPeople(const std::string& key) {
     if (const auto id = measurementNamed(key)) return measurementTerm(*id);
     if (levelNamed(key)) return levelName(key);
     if (const QString term = styleTerm(key); !term.isEmpty()) return term;
-    return QString::fromStdString(key);
+    return edgeName(key);
 }
 
 // "bust_girth hip_girth" is a list of measurements; a file's path with a blank in it is not.

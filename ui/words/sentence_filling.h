@@ -8,7 +8,7 @@
 namespace coutil {
 
 // Puts a problem's facts into a pattern for a sentence:
-//   {subject} {detail}   names for people: measurements, levels and style entries by their terms, a
+//   {subject} {detail}   names for people: measurements, levels, edges, style entries by their terms, a
 //                        list of several joined with commas, anything else as it stands
 //   {path} {text}        subject and detail as they stand: a file, the path of a key, what was typed
 //   {panel}              the panel's name

@@ -34,8 +34,8 @@ Problem problemOf(ProblemCode code, std::string subject, std::string detail = {}
 Problem fullProblem(ProblemCode code) {
     Problem problem = problemOf(code, "one", "two");
     problem.panel = std::string("3");
-    for (const char* name :
-         {"value", "limit", "lowest", "highest", "other", "target", "spread", "percent"}) {
+    for (const char* name : {"value", "limit", "lowest", "highest", "other", "target", "spread",
+                             "percent", "difference"}) {
         problem.figures.push_back({name, 12.5});
     }
     for (const char* name : {"line", "column", "file", "program"}) {
@@ -71,7 +71,7 @@ TEST(ProblemSentence, saysLengthsInTheMakersUnit) {
 
 TEST(ProblemSentence, showsSmallDifferencesInMillimetres) {
     Problem problem = problemOf(ProblemCode::seamLengthsDiffer, "2-3");
-    problem.figures = {{"value", 0.034}};
+    problem.figures = {{"value", 300.034}, {"other", 300}, {"difference", 0.034}};
     EXPECT_TRUE(sentenceOf(problem).contains("by 0.03 mm")) << sentenceOf(problem).toStdString();
 }
 
