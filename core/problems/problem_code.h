@@ -18,7 +18,6 @@ namespace coutil {
     X(offsetTooNear, "offset_too_near")                   \
     X(offsetTooFar, "offset_too_far")                     \
     X(outlineOpen, "outline_open")                        \
-    X(offsetTooFar, "offset_too_far")                     \
     X(outlineCrossesItself, "outline_crosses_itself")     \
     /* measurements */                                    \
     X(measurementMissing, "measurement_missing")          \
