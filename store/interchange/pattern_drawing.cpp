@@ -24,7 +24,7 @@ Path joinedEdges(const std::vector<Edge>& edges) {
     return outline;
 }
 
-// Where a panel has room for its name: beside the middle of the grain line.
+// Where every panel has room for its name: beside the middle of the grain line.
 Point besideGrain(const std::array<Point, 2>& grain) {
     constexpr double kBesideMm = 6;
     return (grain[0] + grain[1]) / 2 + Vector(kBesideMm, 0);
@@ -67,7 +67,7 @@ std::vector<Piece> piecesOf(const std::vector<Tracing>& tracings) {
         piece.grain = tracing.grain;
         piece.levels = tracing.levels;
         if (tracing.isOnFold) piece.foldLine = foldLineOf(tracing.sewing);
-        piece.labelAt = tracing.labelAt;
+        piece.labelAt = besideGrain(tracing.grain);
         piece.isMirroredPair = tracing.isMirroredPair;
         piece.cutCount = tracing.cutCount;
         const Box box = boundsOf(outermostLine(piece));

@@ -52,7 +52,8 @@ void drawSewing(SvgWriter& svg, const Piece& piece, const std::string& id) {
     svg.beginGroup(id + "-sewing");
     for (const Edge& edge : piece.sewing) {
         svg.beginGroup(id + "-" + edge.name, edge.name);
-        svg.path("sewing", placed(edge.path, piece.placement), false);
+        svg.path(piece.cutting ? "sewing inner" : "sewing", placed(edge.path, piece.placement),
+                 false);
         svg.endGroup();
     }
     svg.endGroup();

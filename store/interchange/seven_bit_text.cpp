@@ -49,15 +49,24 @@ std::size_t lengthOfCharacter(unsigned char first) {
     return first < 0xF0 ? 3 : 4;
 }
 
-// The character at the front of a text that begins with a byte over 0x7F; U+FFFD when damaged.
-char32_t characterAt(std::string_view text, std::size_t length) {
+// The character at the front of a text that begins with a byte over 0x7F, and its bytes; a damaged
+// one is U+FFFD and one byte long.
+struct Character {
+    char32_t code = 0xFFFD;
+    std::size_t length = 1;
+};
+
+Character characterAt(std::string_view text) {
     const auto first = static_cast<unsigned char>(text[0]);
-    if (length == 1 || text.size() < length) return 0xFFFD;
-    char32_t c = first & (0xFFU >> (length + 1));
+    const std::size_t length = lengthOfCharacter(first);
+    if (length == 1 || text.size() < length) return {};
+    char32_t code = first & (0xFFU >> (length + 1));
     for (std::size_t i = 1; i < length; ++i) {
-        c = (c << 6U) | (static_cast<unsigned char>(text[i]) & 0x3FU);
+        const auto byte = static_cast<unsigned char>(text[i]);
+        if ((byte & 0xC0U) != 0x80U) return {};
+        code = (code << 6U) | (byte & 0x3FU);
     }
-    return c;
+    return {code, length};
 }
 
 }  // namespace
@@ -71,9 +80,9 @@ std::string sevenBitText(std::string_view utf8) {
             utf8.remove_prefix(1);
             continue;
         }
-        const std::size_t length = lengthOfCharacter(first);
-        plain += spelled(characterAt(utf8, length));
-        utf8.remove_prefix(std::min(length, utf8.size()));
+        const Character character = characterAt(utf8);
+        plain += spelled(character.code);
+        utf8.remove_prefix(character.length);
     }
     return plain;
 }

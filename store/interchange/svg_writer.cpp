@@ -12,8 +12,7 @@ constexpr int kDecimals = 4;
 constexpr std::string_view kStyle =
     "path,line{fill:none;stroke:#000;stroke-width:0.25}"
     ".cutting{stroke-width:0.35}"
-    ".sewing{stroke-dasharray:none}"
-    ".cutting~.sewing{stroke-dasharray:4 1.5}"
+    ".inner{stroke-dasharray:4 1.5}"
     ".level{stroke:#0072b2;stroke-width:0.18;stroke-dasharray:1.5 1.5}"
     ".grain{stroke:#009e73}"
     ".notch{stroke-width:0.3}"
