@@ -35,6 +35,7 @@ double squaredDistanceToChord(const Point& p, const Point& a, const Point& b) {
 }
 
 void appendSample(const Sample& s, OffsetChain& chain) {
+    chain.places.push_back({chain.pieces.size() - 1, s.t});
     chain.feet.push_back(s.foot);
     chain.points.push_back(s.point);
 }
@@ -63,6 +64,7 @@ int evenParts(const Cubic& piece) {
 }
 
 void appendPiece(const Cubic& piece, OffsetChain& chain) {
+    chain.pieces.push_back(piece);
     const int parts = evenParts(piece);
     Sample before = sampleAt(piece, chain.widthMm, 0);
     if (chain.feet.empty()) appendSample(before, chain);
@@ -97,7 +99,7 @@ std::vector<OffsetChain> offsetChains(const std::vector<OffsetEdge>& edges) {
             if (isPoint(piece)) continue;
             const Vector start = tangentAt(piece, 0);
             if (isFirst || turnsAt(chains.back().endDirection, start)) {
-                chains.push_back({e, edges[e].widthMm, {}, {}, start, start});
+                chains.push_back({e, edges[e].widthMm, {}, {}, {}, {}, start, start});
                 isFirst = false;
             }
             appendPiece(piece, chains.back());

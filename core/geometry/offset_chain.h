@@ -11,7 +11,9 @@ namespace coutil {
 struct OffsetChain {
     std::size_t edge = 0;
     double widthMm = 0;
-    std::vector<Point> feet;    // on the edge, in its direction
+    std::vector<Cubic> pieces;         // of the edge
+    std::vector<PathPosition> places;  // of the feet on `pieces`; at a joint the end of the earlier
+    std::vector<Point> feet;           // on the edge, in its direction
     std::vector<Point> points;  // feet[k] + widthMm times the unit normal there, to the right
     Vector startDirection = Vector::Zero();  // unit tangents
     Vector endDirection = Vector::Zero();
@@ -21,6 +23,11 @@ struct OffsetChain {
 // of feet and of points leave the true curves by at most kOffsetChordMm, save where the offset
 // turns back on itself.
 [[nodiscard]] std::vector<OffsetChain> offsetChains(const std::vector<OffsetEdge>& edges);
+
+// Appends the offset from points[first] to points[last] as cubic pieces that start and end in
+// exactly these points and leave the true offset by at most kOffsetFitMm; only for stretches that
+// nowhere run backwards.
+void appendFitted(const OffsetChain& chain, std::size_t first, std::size_t last, Path& path);
 
 // Appends chain.points[first, last) to a raw loop. Where the edge is hollower than the width the
 // offset would run backwards; there the rectangles on the chords are swept one by one instead, so

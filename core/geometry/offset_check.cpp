@@ -119,7 +119,7 @@ class OffsetCheck {
     }
 
     // Whether a point of a chain's offset is covered by the allowance of another stretch.
-    bool isBuried(const Point& p) const {
+    bool isBuried(const Point& p) {
         for (std::size_t k = 0; k < chains_.size(); ++k) {
             const double deep = chains_[k].widthMm - tolerance::kBuriedMm;
             if (deep <= 0) continue;
@@ -138,7 +138,7 @@ class OffsetCheck {
         });
     }
 
-    void appendLostParts(std::size_t chainIndex, std::vector<Problem>& all) const {
+    void appendLostParts(std::size_t chainIndex, std::vector<Problem>& all) {
         const OffsetChain& chain = chains_[chainIndex];
         if (chain.widthMm == 0) return;
         double lostMm = 0;

@@ -120,6 +120,23 @@ Path pathThrough(std::vector<Point> ring) {
     return fittedTo(ring, tolerance::kOffsetFitMm, kCornerTurnRad);
 }
 
+// The raw loop itself as cubic pieces, for a loop the clean-up left as it was.
+Path pathAlong(const std::vector<OffsetChain>& chains, const std::vector<CornerJoin>& joins) {
+    Path path;
+    const auto goOnTo = [&](const Point& p) {
+        if (path.isEmpty() || path.end() == p) return;
+        path.pieces.push_back(straightCubic(path.end(), p));
+    };
+    for (std::size_t k = 0; k < chains.size(); ++k) {
+        const std::size_t from = joins[(k + joins.size() - 1) % joins.size()].secondFrom;
+        goOnTo(chains[k].points[from]);
+        appendFitted(chains[k], from, joins[k].firstKeeps - 1, path);
+        for (const Point& p : joins[k].through) goOnTo(p);
+    }
+    goOnTo(path.start());
+    return path;
+}
+
 Problem notAnOutline(const std::vector<OffsetEdge>& edges) {
     Problem problem{ProblemCode::outlineCrossesItself, Severity::error, {}, {}, {}, {}, {}};
     if (!edges.empty() && !edges.front().path.isEmpty()) problem.at = edges.front().path.start();
@@ -157,7 +174,7 @@ Outcome<OffsetOutline> offsetOutline(const std::vector<OffsetEdge>& edges,
         if (!isSimple(sewingRingOf(chains))) return notAnOutline(edges);
         return Outcome<OffsetOutline>::failed(std::move(problems));
     }
-    outline.path = pathThrough(outline.points);
+    outline.path = cleaned.wasClean ? pathAlong(chains, joins) : pathThrough(outline.points);
     return {std::move(outline), std::move(problems)};
 }
 

@@ -10,7 +10,7 @@ namespace coutil {
 
 namespace {
 
-constexpr std::size_t kSidesPerGroup = 8;
+constexpr std::size_t kSidesPerGroup = 4;
 
 // Share of the side a-b at which the point nearest to p lies.
 double nearestShare(const Point& p, const Point& a, const Point& b) {
@@ -33,26 +33,39 @@ PreparedChain::PreparedChain(std::vector<Point> points) : points_(std::move(poin
     for (std::size_t from = 0; from + 1 < points_.size(); from += kSidesPerGroup) {
         Group group{from, std::min(from + kSidesPerGroup, points_.size() - 1), {}};
         for (std::size_t k = group.from; k <= group.to; ++k) group.box.include(points_[k]);
+        whole_.include(group.box);
         groups_.push_back(group);
     }
 }
 
-// Calls take(side, share, squared distance) for sides nearer than limit2, which `take` may lower.
+// Calls take(side, share, squared distance) for the sides of a group nearer than limit2, which
+// `take` may lower.
 template <class Take>
-void PreparedChain::visitNear(const Point& p, double& limit2, const Take& take) const {
-    for (const Group& group : groups_) {
-        if (squaredDistanceTo(group.box, p) >= limit2) continue;
-        for (std::size_t k = group.from; k < group.to; ++k) {
-            const double share = nearestShare(p, points_[k], points_[k + 1]);
-            const Point nearest = points_[k] + share * (points_[k + 1] - points_[k]);
-            const double distance2 = (p - nearest).squaredNorm();
-            if (distance2 < limit2) take(k, share, distance2);
-        }
+void PreparedChain::visitGroup(const Group& group, const Point& p, double& limit2,
+                               const Take& take) {
+    if (squaredDistanceTo(group.box, p) >= limit2) return;
+    for (std::size_t k = group.from; k < group.to; ++k) {
+        const double share = nearestShare(p, points_[k], points_[k + 1]);
+        const Point nearest = points_[k] + share * (points_[k + 1] - points_[k]);
+        const double distance2 = (p - nearest).squaredNorm();
+        if (distance2 >= limit2) continue;
+        take(k, share, distance2);
+        lastGroup_ = static_cast<std::size_t>(&group - groups_.data());
+    }
+}
+
+template <class Take>
+void PreparedChain::visitNear(const Point& p, double& limit2, const Take& take) {
+    if (squaredDistanceTo(whole_, p) >= limit2) return;
+    const std::size_t first = lastGroup_;
+    visitGroup(groups_[first], p, limit2, take);
+    for (std::size_t k = 0; k < groups_.size(); ++k) {
+        if (k != first) visitGroup(groups_[k], p, limit2, take);
     }
 }
 
 std::optional<Point> PreparedChain::nearestWithOnRight(const Point& p, double slackMm,
-                                                         double limitMm) const {
+                                                       double limitMm) {
     double limit2 = limitMm * limitMm;
     std::optional<Point> found;
     const auto isRightOf = [&](std::size_t k) { return liesRight(p, points_[k], points_[k + 1]); };
@@ -73,7 +86,7 @@ std::optional<Point> PreparedChain::nearestWithOnRight(const Point& p, double sl
     return found;
 }
 
-std::optional<Point> PreparedChain::nearest(const Point& p, double limitMm) const {
+std::optional<Point> PreparedChain::nearest(const Point& p, double limitMm) {
     double limit2 = limitMm * limitMm;
     std::optional<Point> found;
     visitNear(p, limit2, [&](std::size_t k, double share, double distance2) {
@@ -105,6 +118,7 @@ bool PreparedChain::parts(const Point& a, const Point& b) const {
 }
 
 bool PreparedChain::encloses(const Point& p) const {
+    if (squaredDistanceTo(whole_, p) > 0) return false;
     bool inside = false;
     const auto cross = [&](const Point& a, const Point& b) {
         if ((a.y() > p.y()) == (b.y() > p.y())) return;

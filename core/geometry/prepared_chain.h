@@ -8,7 +8,8 @@
 
 namespace coutil {
 
-// A chain of points prepared for many questions: its sides in groups with their bounds.
+// A chain of points prepared for many questions: its sides in groups with their bounds. It
+// remembers where the last answer was, so that questions about neighbouring points are quick.
 class PreparedChain {
   public:
     explicit PreparedChain(std::vector<Point> points);  // at least two
@@ -17,10 +18,10 @@ class PreparedChain {
     // where none is nearer than limitMm. For an outline that runs counter-clockwise: the place p
     // lies outside of, whatever lies behind.
     [[nodiscard]] std::optional<Point> nearestWithOnRight(const Point& p, double slackMm,
-                                                          double limitMm) const;
+                                                          double limitMm);
 
     // The nearest place of the chain; nothing where none is nearer than limitMm.
-    [[nodiscard]] std::optional<Point> nearest(const Point& p, double limitMm) const;
+    [[nodiscard]] std::optional<Point> nearest(const Point& p, double limitMm);
 
     // Whether p lies inside the chain closed by a side from its last point to its first (even-odd).
     [[nodiscard]] bool encloses(const Point& p) const;
@@ -35,10 +36,14 @@ class PreparedChain {
         Box box;
     };
     template <class Take>
-    void visitNear(const Point& p, double& limit2, const Take& take) const;
+    void visitNear(const Point& p, double& limit2, const Take& take);
+    template <class Take>
+    void visitGroup(const Group& group, const Point& p, double& limit2, const Take& take);
 
     std::vector<Point> points_;
     std::vector<Group> groups_;
+    Box whole_;
+    std::size_t lastGroup_ = 0;
 };
 
 }  // namespace coutil

@@ -17,6 +17,7 @@ struct LeftOutPart {
 struct CleanedLoop {
     InkRing outer;  // simple, counter-clockwise; empty when the loop winds round nothing
     std::vector<LeftOutPart> leftOut;
+    bool wasClean = false;  // the raw loop was simple already and is the outer ring as it stands
 };
 
 // The region a raw loop winds round at least once, counted positive counter-clockwise: the outer

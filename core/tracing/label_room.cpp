@@ -49,9 +49,10 @@ std::vector<Band> bandsOf(const Path& outline) {
                 const double share = (std::clamp(y, low, high) - a.y()) / (b.y() - a.y());
                 return a.x() + share * (b.x() - a.x());
             };
-            const auto [left, right] = std::minmax(xAt(band.lowMm), xAt(band.highMm));
-            if (b.y() <= a.y()) band.leftMm = std::max(band.leftMm, right);
-            if (b.y() >= a.y()) band.rightMm = std::min(band.rightMm, left);
+            const double atLow = xAt(band.lowMm);
+            const double atHigh = xAt(band.highMm);
+            if (b.y() <= a.y()) band.leftMm = std::max({band.leftMm, atLow, atHigh});
+            if (b.y() >= a.y()) band.rightMm = std::min({band.rightMm, atLow, atHigh});
         }
     }
     for (Band& band : bands) {
@@ -75,38 +76,37 @@ Box boxAround(const Point& a, const Point& b) {
 }
 
 // Offers every free rectangle that cannot grow sideways to take(box): for each run of bands the
-// gaps between the obstacles that reach into it.
+// gaps between the obstacles that reach into it. Obstacles from left to right.
 template <class Take>
 void visitFree(const std::vector<Band>& bands, const std::vector<Box>& obstacles,
                const Take& take) {
-    std::vector<const Box*> inTheWay;
     for (std::size_t from = 0; from < bands.size(); ++from) {
         double left = -1e9;
         double right = 1e9;
         for (std::size_t to = from; to < bands.size(); ++to) {
             left = std::max(left, bands[to].leftMm);
             right = std::min(right, bands[to].rightMm);
-            if (left >= right) break;
-            inTheWay.clear();
-            for (const Box& box : obstacles) {
-                if (box.lowest.y() < bands[to].highMm && box.highest.y() > bands[from].lowMm) {
-                    inTheWay.push_back(&box);
-                }
-            }
-            std::sort(inTheWay.begin(), inTheWay.end(),
-                      [](const Box* a, const Box* b) { return a->lowest.x() < b->lowest.x(); });
             double free = left;
             const auto offer = [&](double end) {
-                if (end <= free) return;
-                take(Box{{free, bands[from].lowMm}, {end, bands[to].highMm}});
+                if (end > free) take(Box{{free, bands[from].lowMm}, {end, bands[to].highMm}});
             };
-            for (const Box* box : inTheWay) {
-                offer(std::min(right, box->lowest.x()));
-                free = std::max(free, box->highest.x());
+            for (const Box& box : obstacles) {
+                if (box.lowest.y() >= bands[to].highMm || box.highest.y() <= bands[from].lowMm) {
+                    continue;
+                }
+                offer(std::min(right, box.lowest.x()));
+                free = std::max(free, box.highest.x());
             }
             offer(right);
+            // Higher runs are no wider; once a level or the outline closes this one none is free.
+            if (free >= right) break;
         }
     }
+}
+
+void sortFromLeft(std::vector<Box>& obstacles) {
+    std::sort(obstacles.begin(), obstacles.end(),
+              [](const Box& a, const Box& b) { return a.lowest.x() < b.lowest.x(); });
 }
 
 double sizeOf(const Box& box) {
@@ -151,6 +151,7 @@ std::vector<Box> obstaclesOf(const Panel& panel, bool onlyWaist) {
         const bool isWaist = level.level == keyOf(LevelId::waist);
         if (isWaist || !onlyWaist) obstacles.push_back(boxAround(level.front, level.back));
     }
+    sortFromLeft(obstacles);
     return obstacles;
 }
 
@@ -172,6 +173,7 @@ LabelRoom labelRoomOf(const Panel& panel) {
     }
     if (room.label.isEmpty()) return room;
     obstacles.push_back(widened(room.label));
+    sortFromLeft(obstacles);
     room.number = bestNumber(bands, obstacles);
     return room;
 }
