@@ -131,6 +131,26 @@ std::int64_t doubleAreaUm2(const InkRing& ring) {
     return sum;
 }
 
+InkRing withoutStraightCorners(const InkRing& ring) {
+    InkRing kept;
+    kept.reserve(ring.size());
+    const auto isNoCorner = [](const InkPoint& a, const InkPoint& p, const InkPoint& b) {
+        return p == b || (a != b && liesOn(p, {a, b}));
+    };
+    for (const InkPoint& p : ring) {
+        while (kept.size() > 1 && isNoCorner(kept[kept.size() - 2], kept.back(), p))
+            kept.pop_back();
+        if (kept.empty() || kept.back() != p) kept.push_back(p);
+    }
+    while (kept.size() > 2 && isNoCorner(kept[kept.size() - 2], kept.back(), kept.front())) {
+        kept.pop_back();
+    }
+    while (kept.size() > 2 && isNoCorner(kept.back(), kept.front(), kept[1])) {
+        kept.erase(kept.begin());
+    }
+    return kept;
+}
+
 bool isSimple(const InkRing& ring) {
     const std::size_t n = ring.size();
     if (n < 3) return false;

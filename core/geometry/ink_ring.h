@@ -26,6 +26,10 @@ using InkRing = std::vector<InkPoint>;
 // Twice the signed area in square micrometres, positive counter-clockwise; exact.
 [[nodiscard]] std::int64_t doubleAreaUm2(const InkRing& ring);
 
+// The ring without corners that are none: repeated points, and points on the straight way from the
+// one before to the one after.
+[[nodiscard]] InkRing withoutStraightCorners(const InkRing& ring);
+
 // Whether no two sides share a point but neighbours their corner, and none folds back; exact.
 [[nodiscard]] bool isSimple(const InkRing& ring);
 

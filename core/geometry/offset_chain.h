@@ -29,6 +29,10 @@ struct OffsetChain {
 // nowhere run backwards.
 void appendFitted(const OffsetChain& chain, std::size_t first, std::size_t last, Path& path);
 
+// Appends the straight way from a to b; where it goes straight on from a straight last piece it
+// becomes one with it, and where a is b nothing is appended.
+void appendStraight(const Point& a, const Point& b, Path& path);
+
 // Appends chain.points[first, last) to a raw loop. Where the edge is hollower than the width the
 // offset would run backwards; there the rectangles on the chords are swept one by one instead, so
 // that no part of a raw loop ever sweeps a place negatively and the winding number of a place is

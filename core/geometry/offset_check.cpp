@@ -28,7 +28,7 @@ std::vector<Point> closedUp(std::vector<Point> points) {
 // One verification: the sewing line and the cutting line prepared for questions.
 class OffsetCheck {
   public:
-    OffsetCheck(const std::vector<OffsetChain>& chains, const std::vector<OffsetCorner>& corners,
+    OffsetCheck(const std::vector<OffsetChain>& chains, const std::vector<CornerZone>& corners,
                 const std::vector<Point>& outline)
         : chains_(chains), corners_(corners), outline_(outline), cutting_(closedUp(outline)) {
         for (const OffsetChain& chain : chains) sewing_.emplace_back(chain.feet);
@@ -40,13 +40,13 @@ class OffsetCheck {
         std::vector<Problem> all;
         if (tooNear_) all.push_back(*tooNear_);
         if (tooFar_) all.push_back(*tooFar_);
-        for (std::size_t k = 0; k < chains_.size(); ++k) appendLostParts(k, all);
+        for (const OffsetChain& chain : chains_) appendLostParts(chain, all);
         return all;
     }
 
   private:
     bool isInCornerZone(const Point& p) const {
-        return std::any_of(corners_.begin(), corners_.end(), [&](const OffsetCorner& corner) {
+        return std::any_of(corners_.begin(), corners_.end(), [&](const CornerZone& corner) {
             return (p - corner.at).norm() <= corner.reachMm + kSlack;
         });
     }
@@ -130,16 +130,20 @@ class OffsetCheck {
     }
 
     // Near a corner neighbours cover each other's ends; only what lies farther off is lost.
-    bool isNearCorner(const OffsetChain& chain, const Point& p) const {
-        return std::any_of(corners_.begin(), corners_.end(), [&](const OffsetCorner& corner) {
-            const double reach =
-                std::max(corner.reachMm, kLongestCornerReach * chain.widthMm) + kSlack;
-            return (p - corner.at).norm() <= reach;
+    bool isNearCorner(const Point& p) const {
+        return std::any_of(corners_.begin(), corners_.end(), [&](const CornerZone& corner) {
+            return (p - corner.at).norm() <= corner.sharedMm + kSlack;
         });
     }
 
-    void appendLostParts(std::size_t chainIndex, std::vector<Problem>& all) {
-        const OffsetChain& chain = chains_[chainIndex];
+    // Whether the part of a chain from share s on the side k has no cutting line of its own.
+    bool isLost(const OffsetChain& chain, std::size_t k, double s) {
+        if (runsBackwards(chain, k)) return true;
+        const Point p = chain.points[k] + s * (chain.points[k + 1] - chain.points[k]);
+        return !isNearCorner(p) && isBuried(p);
+    }
+
+    void appendLostParts(const OffsetChain& chain, std::vector<Problem>& all) {
         if (chain.widthMm == 0) return;
         double lostMm = 0;
         Point at = chain.feet.front();
@@ -157,8 +161,7 @@ class OffsetCheck {
             const int parts = 1 + static_cast<int>(length / kLostSearchStepMm);
             for (int part = 0; part < parts; ++part) {
                 const double s = (part + 0.5) / parts;
-                const Point p = chain.points[k] + s * (chain.points[k + 1] - chain.points[k]);
-                if (isNearCorner(chain, p) || !isBuried(p)) {
+                if (!isLost(chain, k, s)) {
                     finish();
                     continue;
                 }
@@ -172,7 +175,7 @@ class OffsetCheck {
     static constexpr double kLostSearchStepMm = 10;
 
     const std::vector<OffsetChain>& chains_;
-    const std::vector<OffsetCorner>& corners_;
+    const std::vector<CornerZone>& corners_;
     const std::vector<Point>& outline_;
     PreparedChain cutting_;
     std::vector<PreparedChain> sewing_;
@@ -183,7 +186,7 @@ class OffsetCheck {
 }  // namespace
 
 std::vector<Problem> checkOffset(const std::vector<OffsetChain>& chains,
-                                 const std::vector<OffsetCorner>& corners,
+                                 const std::vector<CornerZone>& corners,
                                  const std::vector<Point>& outline) {
     return OffsetCheck(chains, corners, outline).problems();
 }

@@ -138,10 +138,14 @@ std::optional<Shape> askedShape(const Corner& corner, CornerTreatment& treatment
     return mitredShape(corner);
 }
 
-// How far from the corner the allowance reaches that was cut off with the points up to `foot`: it
-// may have covered more than what stands between cut and corner.
-double cutOffReach(const Point& corner, const Point& foot, double widthMm) {
-    return foot == corner ? 0 : (foot - corner).norm() + widthMm;
+// How far from the corner the allowance reaches that was cut off between `cut`, a point of the
+// offset from points[k] to points[k + 1], and the corner: it may have covered more than what stands
+// there.
+double cutOffReach(const OffsetChain& chain, std::size_t k, const Point& cut, const Point& corner) {
+    const Vector step = chain.points[k + 1] - chain.points[k];
+    const double share = std::clamp(step.dot(cut - chain.points[k]) / step.squaredNorm(), 0.0, 1.0);
+    const Point foot = chain.feet[k] + share * (chain.feet[k + 1] - chain.feet[k]);
+    return (foot - corner).norm() + chain.widthMm;
 }
 
 enum class Turn { straight, towardsPanel, awayFromPanel };
@@ -160,7 +164,9 @@ CornerJoin joinHollow(const OffsetChain& first, const OffsetChain& second, Turn 
     CornerJoin join;
     join.firstKeeps = first.points.size();
     if (turn == Turn::awayFromPanel) join.through = {first.feet.back()};
-    if (first.widthMm != second.widthMm) join.reachMm = std::max(first.widthMm, second.widthMm);
+    const double widest = std::max(first.widthMm, second.widthMm);
+    if (first.widthMm != second.widthMm) join.reachMm = widest;
+    join.sharedMm = kLongestCornerReach * widest;
     return join;
 }
 
@@ -174,6 +180,8 @@ CornerJoin joinHollowAtCrossing(const OffsetChain& first, const OffsetChain& sec
     join.firstKeeps = first.points.size() - 1 - crossing->onFirst.segment;
     join.secondFrom = crossing->onSecond.segment + 1;
     join.through = {crossing->onFirst.at};
+    const double crossingMm = (crossing->onFirst.at - first.feet.back()).norm();
+    join.sharedMm = std::min(join.sharedMm, std::max({crossingMm, first.widthMm, second.widthMm}));
     return join;
 }
 
@@ -212,11 +220,18 @@ CornerJoin joinOf(const OffsetChain& first, const OffsetChain& second, const Cor
     join.treatment = treatment;
     join.firstKeeps = first.points.size() - shape.firstSegment;
     join.secondFrom = shape.secondSegment;
-    const Point& firstFoot = first.feet[join.firstKeeps - 1];
-    const Point& secondFoot = second.feet[join.secondFrom];
-    join.reachMm =
-        std::max({reachOf(corner, shape), cutOffReach(corner.at, firstFoot, first.widthMm),
-                  cutOffReach(corner.at, secondFoot, second.widthMm)});
+    join.reachMm = reachOf(corner, shape);
+    if (shape.firstSegment > 0) {
+        const double cut =
+            cutOffReach(first, join.firstKeeps - 1, shape.through.front(), corner.at);
+        join.reachMm = std::max(join.reachMm, cut);
+    }
+    if (shape.secondSegment > 0) {
+        const double cut =
+            cutOffReach(second, join.secondFrom - 1, shape.through.back(), corner.at);
+        join.reachMm = std::max(join.reachMm, cut);
+    }
+    join.sharedMm = join.reachMm;
     join.through = shape.through;
     return join;
 }

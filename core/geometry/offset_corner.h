@@ -14,6 +14,7 @@ struct CornerJoin {
     std::size_t secondFrom = 0;  // points of the second chain from this index on stay
     std::vector<Point> through;  // from the first chain to the second
     double reachMm = 0;          // the corner zone, see OffsetCorner
+    double sharedMm = 0;  // within this distance of the corner the two allowances share their place
 };
 
 // Builds the corner between the end of one chain and the start of the next, which meet there. See

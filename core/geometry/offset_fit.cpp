@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/cross_product.h"
 #include "core/geometry/offset_chain.h"
 #include "core/geometry/tolerances.h"
 
@@ -72,6 +73,22 @@ bool isStraight(const Cubic& piece) {
 
 }  // namespace
 
+void appendStraight(const Point& a, const Point& b, Path& path) {
+    if (a == b) return;
+    if (!path.isEmpty() && isStraight(path.pieces.back())) {
+        const Vector before = path.pieces.back().p3 - path.pieces.back().p0;
+        const Vector after = b - a;
+        const bool goesOn =
+            before.dot(after) > 0 && std::abs(crossProduct(before, after)) <=
+                                         tolerance::kSmoothTurn * before.norm() * after.norm();
+        if (goesOn) {
+            path.pieces.back() = straightCubic(path.pieces.back().p0, b);
+            return;
+        }
+    }
+    path.pieces.push_back(straightCubic(a, b));
+}
+
 void appendFitted(const OffsetChain& chain, std::size_t first, std::size_t last, Path& path) {
     const PathPosition from = chain.places[first];
     const PathPosition to = chain.places[last];
@@ -88,7 +105,7 @@ void appendFitted(const OffsetChain& chain, std::size_t first, std::size_t last,
         if (k == to.piece) b.point = chain.points[last];
         start = b.point;
         if (isStraight(piece)) {
-            path.pieces.push_back(straightCubic(a.point, b.point));
+            appendStraight(a.point, b.point, path);
         } else if (chain.widthMm == 0) {
             Cubic part = between(piece, t0, t1);
             part.p0 = a.point;

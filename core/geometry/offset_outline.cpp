@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
+#include "core/geometry/cross_product.h"
 #include "core/geometry/offset_chain.h"
 #include "core/geometry/offset_check.h"
 #include "core/geometry/offset_corner.h"
@@ -17,38 +19,65 @@ namespace {
 // on any radius above 0.8 mm.
 constexpr double kCornerTurnRad = 0.2;
 
-bool isFinite(const OffsetEdge& edge) {
-    return std::isfinite(edge.widthMm) && edge.widthMm >= 0 &&
-           std::all_of(edge.path.pieces.begin(), edge.path.pieces.end(), [](const Cubic& c) {
-               return c.p0.allFinite() && c.p1.allFinite() && c.p2.allFinite() && c.p3.allFinite();
-           });
+Problem errorAt(ProblemCode code, std::optional<Point> at) {
+    return {code, Severity::error, {}, {}, {}, at, {}};
+}
+
+bool isFinite(const Cubic& c) {
+    return c.p0.allFinite() && c.p1.allFinite() && c.p2.allFinite() && c.p3.allFinite();
+}
+
+// What keeps the edges from being offset at all.
+std::optional<Problem> faultOfEdges(const std::vector<OffsetEdge>& edges) {
+    if (edges.empty()) return errorAt(ProblemCode::outlineOpen, {});
+    for (const OffsetEdge& edge : edges) {
+        const auto& pieces = edge.path.pieces;
+        if (pieces.empty() || !std::all_of(pieces.begin(), pieces.end(), isFinite)) {
+            return errorAt(ProblemCode::outlineOpen, {});
+        }
+        if (std::isfinite(edge.widthMm) && edge.widthMm >= 0) continue;
+        Problem bad = errorAt(ProblemCode::styleValueOutOfRange, edge.path.start());
+        bad.figures = {{"value", edge.widthMm, FigureUnit::millimetre},
+                       {"lowest", 0, FigureUnit::millimetre}};
+        return bad;
+    }
+    return std::nullopt;
 }
 
 double doubleAreaMm2(const std::vector<OffsetChain>& chains) {
     double sum = 0;
     for (const OffsetChain& chain : chains) {
         for (std::size_t k = 1; k < chain.feet.size(); ++k) {
-            const Point& a = chain.feet[k - 1];
-            const Point& b = chain.feet[k];
-            sum += a.x() * b.y() - a.y() * b.x();
+            sum += crossProduct(chain.feet[k - 1], chain.feet[k]);
         }
     }
     return sum;
 }
 
-// Closed, counter-clockwise, of finite numbers, and every edge has a length.
-bool isOutline(const std::vector<OffsetEdge>& edges, const std::vector<OffsetChain>& chains) {
-    if (chains.empty() || doubleAreaMm2(chains) <= tolerance::kSliverMm2) return false;
+// Closed, every edge with a length, counter-clockwise.
+std::optional<Problem> faultOfChains(const std::vector<OffsetEdge>& edges,
+                                     const std::vector<OffsetChain>& chains) {
+    std::size_t edgesSeen = 0;
     for (std::size_t k = 0; k < chains.size(); ++k) {
+        edgesSeen += k == 0 || chains[k].edge != chains[k - 1].edge;
         const OffsetChain& next = chains[(k + 1) % chains.size()];
-        const Vector gap = next.feet.front() - chains[k].feet.back();
-        if (gap.norm() > tolerance::kSamePointMm) return false;
+        const Point& end = chains[k].feet.back();
+        const double gapMm = (next.feet.front() - end).norm();
+        if (gapMm > tolerance::kSamePointMm) return errorAt(ProblemCode::outlineOpen, end);
     }
-    std::size_t seen = 0;
-    for (std::size_t k = 0; k < chains.size(); ++k) {
-        seen += k == 0 || chains[k].edge != chains[k - 1].edge;
+    if (edgesSeen != edges.size()) {
+        return errorAt(ProblemCode::outlineOpen, edges.front().path.start());
     }
-    return seen == edges.size();
+    if (doubleAreaMm2(chains) > tolerance::kSliverMm2) return std::nullopt;
+    return errorAt(ProblemCode::outlineCrossesItself, edges.front().path.start());
+}
+
+// Whether the cuts of the corners at both ends of a chain pass each other.
+bool leavesNothing(const OffsetChain& chain, const CornerJoin& before, const CornerJoin& after) {
+    if (before.secondFrom != after.firstKeeps) return before.secondFrom > after.firstKeeps;
+    const std::size_t k = before.secondFrom;
+    const Vector step = chain.points[k] - chain.points[k - 1];
+    return step.dot(after.through.front() - before.through.back()) <= 0;
 }
 
 std::vector<CornerJoin> joinsOf(const std::vector<OffsetChain>& chains,
@@ -62,10 +91,9 @@ std::vector<CornerJoin> joinsOf(const std::vector<OffsetChain>& chains,
             isBetweenEdges && !corners.empty() ? corners[chains[k].edge] : CornerTreatment::mitred;
         joins.push_back(joinAtCorner(chains[k], next, asked));
     }
-    // Corners whose cuts meet on a short chain between them.
     std::vector<bool> isCutAway(n);
     for (std::size_t k = 0; k < n; ++k) {
-        isCutAway[k] = joins[(k + n - 1) % n].secondFrom >= joins[k].firstKeeps;
+        isCutAway[k] = leavesNothing(chains[k], joins[(k + n - 1) % n], joins[k]);
     }
     for (std::size_t k = 0; k < n; ++k) {
         const std::size_t next = (k + 1) % n;
@@ -122,25 +150,24 @@ Path pathThrough(std::vector<Point> ring) {
 
 // The raw loop itself as cubic pieces, for a loop the clean-up left as it was.
 Path pathAlong(const std::vector<OffsetChain>& chains, const std::vector<CornerJoin>& joins) {
+    const std::vector<Point>& before = joins.back().through;
     Path path;
+    Point at = before.empty() ? chains[0].points.front() : before.back();
     const auto goOnTo = [&](const Point& p) {
-        if (path.isEmpty() || path.end() == p) return;
-        path.pieces.push_back(straightCubic(path.end(), p));
+        appendStraight(at, p, path);
+        at = p;
     };
     for (std::size_t k = 0; k < chains.size(); ++k) {
         const std::size_t from = joins[(k + joins.size() - 1) % joins.size()].secondFrom;
-        goOnTo(chains[k].points[from]);
-        appendFitted(chains[k], from, joins[k].firstKeeps - 1, path);
+        if (from < joins[k].firstKeeps) {
+            goOnTo(chains[k].points[from]);
+            appendFitted(chains[k], from, joins[k].firstKeeps - 1, path);
+            at = chains[k].points[joins[k].firstKeeps - 1];
+        }
         for (const Point& p : joins[k].through) goOnTo(p);
     }
-    goOnTo(path.start());
+    if (!path.isEmpty()) goOnTo(path.start());
     return path;
-}
-
-Problem notAnOutline(const std::vector<OffsetEdge>& edges) {
-    Problem problem{ProblemCode::outlineCrossesItself, Severity::error, {}, {}, {}, {}, {}};
-    if (!edges.empty() && !edges.front().path.isEmpty()) problem.at = edges.front().path.start();
-    return problem;
 }
 
 Problem lostPart(const LeftOutPart& part) {
@@ -153,25 +180,29 @@ Problem lostPart(const LeftOutPart& part) {
 
 Outcome<OffsetOutline> offsetOutline(const std::vector<OffsetEdge>& edges,
                                      const std::vector<CornerTreatment>& corners) {
-    if (!std::all_of(edges.begin(), edges.end(), isFinite)) return notAnOutline(edges);
+    if (const auto fault = faultOfEdges(edges)) return *fault;
     const std::vector<OffsetChain> chains = offsetChains(edges);
-    if (!isOutline(edges, chains)) return notAnOutline(edges);
+    if (const auto fault = faultOfChains(edges, chains)) return *fault;
     const std::vector<CornerJoin> joins = joinsOf(chains, corners);
     const CleanedLoop cleaned = positiveRegion(rawLoopOf(chains, joins));
-    if (cleaned.outer.empty()) return notAnOutline(edges);
+    const Point start = edges.front().path.start();
+    if (cleaned.outer.empty()) return errorAt(ProblemCode::outlineCrossesItself, start);
 
     OffsetOutline outline;
     for (const InkPoint& p : cleaned.outer) outline.points.push_back(inMillimetres(p));
-    std::vector<OffsetCorner> allCorners;
+    std::vector<CornerZone> zones;
     for (std::size_t k = 0; k < joins.size(); ++k) {
-        allCorners.push_back({chains[k].feet.back(), joins[k].treatment, joins[k].reachMm});
+        const Point& at = chains[k].feet.back();
+        zones.push_back({at, joins[k].reachMm, joins[k].sharedMm});
         const bool isBetweenEdges = k + 1 == chains.size() || chains[k + 1].edge != chains[k].edge;
-        if (isBetweenEdges) outline.corners.push_back(allCorners.back());
+        if (isBetweenEdges) outline.corners.push_back({at, joins[k].treatment, joins[k].reachMm});
     }
-    std::vector<Problem> problems = checkOffset(chains, allCorners, outline.points);
+    std::vector<Problem> problems = checkOffset(chains, zones, outline.points);
     for (const LeftOutPart& part : cleaned.leftOut) problems.push_back(lostPart(part));
     if (std::any_of(problems.begin(), problems.end(), isError)) {
-        if (!isSimple(sewingRingOf(chains))) return notAnOutline(edges);
+        if (!isSimple(sewingRingOf(chains))) {
+            return errorAt(ProblemCode::outlineCrossesItself, start);
+        }
         return Outcome<OffsetOutline>::failed(std::move(problems));
     }
     outline.path = cleaned.wasClean ? pathAlong(chains, joins) : pathThrough(outline.points);

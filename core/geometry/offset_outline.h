@@ -50,10 +50,11 @@ struct OffsetOutline {
 // nowhere nearer to an edge than its width, nowhere farther than kOffsetMm from the width of the
 // nearest edge (both outside corner zones), and the outline lies inside.
 //
-// Problems: offsetLostPart (warning; "value" = length of sewing line, or the size of an enclosed
-// gap, whose allowance has no line of its own, mm), offsetTooNear (error, no value; "value" =
-// distance found, "limit" = width asked), outlineCrossesItself (error: not closed, clockwise, or
-// too small to be a panel).
+// Problems, all with a place: offsetLostPart (warning; "value" = length of sewing line, or the size
+// of an enclosed gap, whose allowance has no line of its own, mm). Errors, without a value:
+// offsetTooNear and offsetTooFar ("value" = distance found, negative where the sewing line comes
+// out; "limit" = width asked), outlineOpen (ends that do not meet, an edge without length, numbers
+// that are none), outlineCrossesItself (also: clockwise), styleValueOutOfRange (a width below 0).
 [[nodiscard]] Outcome<OffsetOutline> offsetOutline(const std::vector<OffsetEdge>& edges,
                                                    const std::vector<CornerTreatment>& corners);
 

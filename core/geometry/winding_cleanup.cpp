@@ -64,11 +64,8 @@ void takeLargest(std::vector<InkRing> rings, CleanedLoop& cleaned) {
 CleanedLoop positiveRegion(const std::vector<Point>& rawLoop) {
     InkRing loop;
     loop.reserve(rawLoop.size());
-    for (const Point& p : rawLoop) {
-        const InkPoint ink = onInkGrid(p);
-        if (loop.empty() || loop.back() != ink) loop.push_back(ink);
-    }
-    while (loop.size() > 1 && loop.front() == loop.back()) loop.pop_back();
+    for (const Point& p : rawLoop) loop.push_back(onInkGrid(p));
+    loop = withoutStraightCorners(loop);
     CleanedLoop cleaned;
     cleaned.wasClean = isSimple(loop) && doubleAreaUm2(loop) > 0;
     if (cleaned.wasClean) {
