@@ -1,0 +1,118 @@
+#include <set>
+
+#include <gtest/gtest.h>
+
+#include "core/sheets/sheet_drawing.h"
+#include "core/sheets/sheet_lettering.h"
+#include "tests/core/sheets/made_up_tracings.h"
+
+namespace coutil {
+namespace {
+
+SheetWords words() {
+    SheetWords made;
+    made.title = {"Corset of the second act", "Rosalinde Amsel", "3", "2026-03-14", false};
+    made.firstSheet = "first";
+    made.pageOf = "page %1 of %2";
+    made.sheetLabel = "Sheet %1";
+    made.revision = "revision %1";
+    made.panel = "panel %1";
+    made.cutCount = "cut %1";
+    made.mirroredPair = "one mirrored";
+    made.onFold = "on the fold";
+    made.measureFirst = "measure";
+    made.square = "100 mm";
+    made.bar = "4 in";
+    return made;
+}
+
+bool says(const SheetDrawing& drawing, const std::string& text) {
+    for (const auto& lettering : drawing.letterings) {
+        if (lettering.text.find(text) != std::string::npos) return true;
+    }
+    return false;
+}
+
+std::vector<SheetDrawing> corsetOn(const char* paper, SheetPlan* planOut = nullptr) {
+    SheetOptions options;
+    options.paper = *paperNamed(paper);
+    const auto tracings = madeUpCorset();
+    const auto plan = planSheets(tracings, options);
+    if (planOut != nullptr) *planOut = *plan;
+    return drawSheets(*plan, tracings, words());
+}
+
+TEST(DrawSheets, firstPageThenOneForEachSheetNumberedThrough) {
+    SheetPlan plan;
+    const auto drawings = corsetOn("A4", &plan);
+    ASSERT_EQ(drawings.size(), plan.sheets.size() + 1);
+    const auto all = std::to_string(drawings.size());
+    EXPECT_EQ(drawings[0].name, "first");
+    EXPECT_TRUE(says(drawings[0], "page 1 of " + all));
+    EXPECT_TRUE(says(drawings[0], "100 mm"));
+    EXPECT_TRUE(says(drawings[0], "4 in"));
+    for (std::size_t i = 1; i < drawings.size(); ++i) {
+        EXPECT_EQ(drawings[i].name, nameOf(plan.sheets[i - 1]));
+        EXPECT_TRUE(says(drawings[i], "page " + std::to_string(i + 1) + " of " + all));
+        EXPECT_TRUE(says(drawings[i], "Corset of the second act"));
+        EXPECT_TRUE(says(drawings[0], drawings[i].name)) << "not on the map";
+    }
+}
+
+TEST(DrawSheets, neighboursAreNamedAndJoinsNumberedOnBothSides) {
+    SheetPlan plan;
+    const auto drawings = corsetOn("A4", &plan);
+    std::map<std::string, int> halves;
+    for (std::size_t i = 1; i < drawings.size(); ++i) {
+        for (const Sheet& other : plan.sheets) {
+            const Sheet& sheet = plan.sheets[i - 1];
+            const int apart =
+                std::abs(other.row - sheet.row) + std::abs(other.column - sheet.column);
+            if (apart == 1) EXPECT_TRUE(says(drawings[i], nameOf(other)));
+        }
+        for (const auto& lettering : drawings[i].letterings) {
+            const bool isNumber =
+                lettering.text.find_first_not_of("0123456789") == std::string::npos;
+            if (isNumber && lettering.ink == SheetInk::mark) ++halves[lettering.text];
+        }
+    }
+    ASSERT_FALSE(halves.empty());
+    for (const auto& [number, count] : halves) EXPECT_EQ(count, 2) << "mark " << number;
+}
+
+TEST(DrawSheets, everyPanelIsLabelledWithWhatToCut) {
+    const auto drawings = corsetOn("A0");
+    ASSERT_EQ(drawings.size(), 2U);
+    for (int panel = 1; panel <= 6; ++panel) {
+        EXPECT_TRUE(says(drawings[1], "panel " + std::to_string(panel)));
+    }
+    EXPECT_TRUE(says(drawings[1], "mirrored"));
+    EXPECT_TRUE(says(drawings[1], "fold"));
+    EXPECT_TRUE(says(drawings[1], "revision 3"));
+}
+
+// Nothing but what is clipped to the frame may reach beyond the margin; all words stay inside by
+// their own estimate.
+TEST(DrawSheets, firstPageHoldsAllItsWordsAndLines) {
+    for (const char* paper : {"A4", "A0", "Letter", "Roll 610", "148x210", "200x200"}) {
+        const auto drawings = corsetOn(paper);
+        const SheetDrawing& first = drawings[0];
+        const auto expectInside = [&](const Point& p, const std::string& what) {
+            EXPECT_GE(p.x(), first.marginMm) << paper << " " << what;
+            EXPECT_GE(p.y(), first.marginMm) << paper << " " << what;
+            EXPECT_LE(p.x(), first.widthMm - first.marginMm) << paper << " " << what;
+            EXPECT_LE(p.y(), first.heightMm - first.marginMm) << paper << " " << what;
+        };
+        for (const auto& stroke : first.strokes) {
+            expectInside(boundsOf(stroke.path).lowest, "line");
+            expectInside(boundsOf(stroke.path).highest, "line");
+        }
+        for (const auto& lettering : first.letterings) {
+            expectInside(aboutBox(lettering).lowest, lettering.text);
+            expectInside(aboutBox(lettering).highest, lettering.text);
+        }
+    }
+}
+
+}  // namespace
+}  // namespace coutil
