@@ -84,11 +84,15 @@ Outcome<SheetPlan> finishedPlan(SheetPlan empty, const std::vector<Tracing>& tra
     keepSheetsUnder(shapes, plan);
     cutRoll(shapes, plan);
     if (static_cast<int>(plan.sheets.size()) <= kMostSheets) return plan;
+    return tooManySheets(plan.options, static_cast<double>(plan.sheets.size()));
+}
+
+Problem tooManySheets(const SheetOptions& options, double sheets) {
     Problem problem;
     problem.code = ProblemCode::tooManySheets;
     problem.subject = "paper";
-    problem.detail = plan.options.paper.name;
-    problem.figures = {{"value", static_cast<double>(plan.sheets.size()), FigureUnit::count},
+    problem.detail = options.paper.name;
+    problem.figures = {{"value", sheets, FigureUnit::count},
                        {"limit", static_cast<double>(kMostSheets), FigureUnit::count}};
     return problem;
 }

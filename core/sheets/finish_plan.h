@@ -16,6 +16,8 @@ namespace coutil {
                                                       const std::vector<CellPlace>& places,
                                                       const CellGrid& grid);
 
+[[nodiscard]] Problem tooManySheets(const SheetOptions& options, double sheets);
+
 // A whole plan: drops sheet columns and rows below and left of everything, finds the sheets by the
 // real outlines, and cuts a roll to length. Problems: tooManySheets.
 [[nodiscard]] Outcome<SheetPlan> finishedPlan(SheetPlan empty, const std::vector<Tracing>& tracings,

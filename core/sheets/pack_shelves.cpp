@@ -48,13 +48,13 @@ std::vector<PieceToLay> piecesToLay(const std::vector<Tracing>& tracings,
 }
 
 TurnedCells turnedCells(const std::vector<PieceToLay>& pieces, const std::vector<Tracing>& tracings,
-                        const CellGrid& grid, int turns) {
+                        const CellGrid& grid, int turns, int made) {
     TurnedCells cells;
     cells.reserve(pieces.size());
     for (const auto& piece : pieces) {
         auto& ways = cells.emplace_back();
-        ways.reserve(static_cast<std::size_t>(turns));
-        for (int turn = 0; turn < turns; ++turn) {
+        ways.reserve(static_cast<std::size_t>(made));
+        for (int turn = 0; turn < made; ++turn) {
             const double angle = 2 * std::numbers::pi * turn / turns;
             ways.push_back(cellsOf(tracings[piece.tracing], angle, piece.isMirrored, grid));
         }

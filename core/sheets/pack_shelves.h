@@ -26,10 +26,10 @@ struct CellPlace {
 // Pieces as cells: cells[piece][turn].
 using TurnedCells = std::vector<std::vector<PieceCells>>;
 
-// Quarter turns, or finer ones: turns evenly around.
+// The first `made` of so many turns evenly around.
 [[nodiscard]] TurnedCells turnedCells(const std::vector<PieceToLay>& pieces,
                                       const std::vector<Tracing>& tracings, const CellGrid& grid,
-                                      int turns);
+                                      int turns, int made);
 
 enum class ShelfTurns { asDrawn, quarter, tall, wide };
 

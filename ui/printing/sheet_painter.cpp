@@ -7,6 +7,8 @@
 #include <QPen>
 #include <numbers>
 
+#include "core/geometry/tolerances.h"
+
 namespace coutil {
 namespace {
 
@@ -31,6 +33,13 @@ QColor colourOf(SheetInk ink) {
             break;
     }
     return {0, 0, 0};
+}
+
+// A straight piece that runs at even speed, as straightCubic() makes them.
+bool isStraight(const Cubic& c) {
+    const Vector third = (c.p3 - c.p0) / 3;
+    return (c.p0 + third - c.p1).norm() < tolerance::kSamePointMm / 100 &&
+           (c.p3 - third - c.p2).norm() < tolerance::kSamePointMm / 100;
 }
 
 class PagePainter {
@@ -69,7 +78,13 @@ class PagePainter {
     void paint(const SheetStroke& stroke) {
         if (stroke.path.isEmpty()) return;
         QPainterPath path(at(stroke.path.start()));
-        for (const Cubic& c : stroke.path.pieces) path.cubicTo(at(c.p1), at(c.p2), at(c.p3));
+        for (const Cubic& c : stroke.path.pieces) {
+            if (isStraight(c)) {
+                path.lineTo(at(c.p3));
+            } else {
+                path.cubicTo(at(c.p1), at(c.p2), at(c.p3));
+            }
+        }
         QPen pen(colourOf(stroke.ink), stroke.widthMm, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
         // Dashes are counted in line widths; these are in millimetres.
         if (stroke.dash == SheetDash::dashed) {

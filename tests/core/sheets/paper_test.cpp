@@ -1,5 +1,6 @@
 #include "core/sheets/paper.h"
 
+#include <cmath>
 #include <set>
 
 #include <gtest/gtest.h>
@@ -22,8 +23,8 @@ TEST(Paper, knownSizesAreThoseOfTheStandards) {
           Size{"Tabloid", 11 * 25.4, 17 * 25.4}}) {
         const auto paper = paperNamed(size.name);
         ASSERT_TRUE(paper) << size.name;
-        EXPECT_EQ(static_cast<double>(paper->widthUm), size.widthMm * 1000) << size.name;
-        EXPECT_EQ(static_cast<double>(paper->heightUm), size.heightMm * 1000) << size.name;
+        EXPECT_EQ(paper->widthUm, std::llround(size.widthMm * 1000)) << size.name;
+        EXPECT_EQ(paper->heightUm, std::llround(size.heightMm * 1000)) << size.name;
         EXPECT_FALSE(paper->isRoll);
     }
 }

@@ -24,6 +24,31 @@ struct Case {
     bool isDress = false;
 };
 
+void PrintTo(const Case& c, std::ostream* out) { *out << c.name; }
+
+struct Reading {
+    int exitCode = -1;
+    std::string said;
+};
+
+// Writes a PDF of the plan and lets the reader compare it with `truthPlan` and `truthTracings`.
+Reading readBack(const SheetPlan& plan, const std::vector<Tracing>& tracings,
+                 const SheetPlan& truthPlan, const std::vector<Tracing>& truthTracings) {
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath("sheets.pdf");
+    const QString truth = folder.filePath("truth.json");
+    const QString title = QStringLiteral("Corset of the second act");
+    const PdfInfo info{title, QDateTime(QDate(2026, 3, 14), QTime(0, 0), Qt::UTC)};
+    EXPECT_TRUE(writeSheetsPdf(drawSheets(plan, tracings, testWords()), info, pdf));
+    EXPECT_TRUE(writeTruth(truthPlan, truthTracings, title, truth));
+    QProcess reader;
+    reader.setProcessChannelMode(QProcess::MergedChannels);
+    reader.start("python3", {COUTIL_SOURCE_DIR "/tests/ui/printing/read_back.py", pdf, truth});
+    EXPECT_TRUE(reader.waitForFinished(120'000));
+    EXPECT_EQ(reader.exitStatus(), QProcess::NormalExit);
+    return {reader.exitCode(), reader.readAll().toStdString()};
+}
+
 class ReadBack : public testing::TestWithParam<Case> {};
 
 TEST_P(ReadBack, sheetsPutTogetherAgainAreThePattern) {
@@ -34,7 +59,7 @@ TEST_P(ReadBack, sheetsPutTogetherAgainAreThePattern) {
     options.scaleX = c.scaleX;
     options.scaleY = c.scaleY;
     const auto tracings = c.isDress ? madeUpDress() : madeUpCorset();
-    auto plan = planSheets(tracings, options);
+    const auto plan = planSheets(tracings, options);
     ASSERT_TRUE(plan);
     if (!options.paper.isRoll) {
         const auto [w, h] =
@@ -42,21 +67,28 @@ TEST_P(ReadBack, sheetsPutTogetherAgainAreThePattern) {
         EXPECT_EQ(plan->sheetWidthUm, std::llround(w * 1000));
         EXPECT_EQ(plan->sheetHeightUm, std::llround(h * 1000));
     }
-    const QTemporaryDir folder;
-    const QString pdf = folder.filePath("sheets.pdf");
-    const QString truth = folder.filePath("truth.json");
-    const QString title = QStringLiteral("Corset of the second act");
-    const PdfInfo info{title, QDateTime(QDate(2026, 3, 14), QTime(0, 0), Qt::UTC)};
-    ASSERT_TRUE(writeSheetsPdf(drawSheets(*plan, tracings, testWords()), info, pdf));
-    ASSERT_TRUE(writeTruth(*plan, tracings, title, truth));
-    QProcess reader;
-    reader.setProcessChannelMode(QProcess::MergedChannels);
-    reader.start("python3", {COUTIL_SOURCE_DIR "/tests/ui/printing/read_back.py", pdf, truth});
-    ASSERT_TRUE(reader.waitForFinished(120'000));
-    const std::string said = reader.readAll().toStdString();
-    std::cout << said;
-    EXPECT_EQ(reader.exitStatus(), QProcess::NormalExit);
-    EXPECT_EQ(reader.exitCode(), 0) << said;
+    const Reading reading = readBack(*plan, tracings, *plan, tracings);
+    std::cout << reading.said;
+    EXPECT_EQ(reading.exitCode, 0) << reading.said;
+}
+
+// The reader itself: it must see a tenth of a millimetre, a factor left out, and a line missing.
+TEST(Reader, seesWhatIsWrong) {
+    const auto tracings = madeUpCorset(4);
+    const auto plan = planSheets(tracings, {});
+    ASSERT_EQ(readBack(*plan, tracings, *plan, tracings).exitCode, 0);
+
+    SheetPlan moved = *plan;
+    moved.placed[1].placement.shift.x() += 0.1;
+    EXPECT_EQ(readBack(*plan, tracings, moved, tracings).exitCode, 1);
+
+    SheetPlan corrected = *plan;
+    corrected.options.scaleY = 1.002;
+    EXPECT_EQ(readBack(*plan, tracings, corrected, tracings).exitCode, 1);
+
+    auto holed = tracings;
+    holed[2].sewing.pop_back();
+    EXPECT_EQ(readBack(*plan, holed, *plan, tracings).exitCode, 1);
 }
 
 INSTANTIATE_TEST_SUITE_P(
@@ -68,7 +100,7 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"A0corrected", "A0", 841, 1189, 0.9952, 1.0031},
         Case{"Legal", "Legal", 215.9, 355.6, 1, 1}, Case{"roll", "Roll 914", 914, 0, 1, 1.002},
         Case{"dressTabloid", "Tabloid", 279.4, 431.8, 1, 1, Orientation::whicheverFewer, true}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& tested) { return std::string(tested.param.name); });
 
 }  // namespace
 }  // namespace coutil

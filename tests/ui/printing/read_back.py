@@ -327,7 +327,7 @@ def check_boxes(pdf, pages, truth):
 def check_square(strokes, truth):
     """The 100 mm square and the 4 in bars of the first page, with the correction factors."""
     fx, fy = truth["factors"]
-    squares = [box_of(s.chains) for s in strokes if len(s.chains[0]) == 5]
+    squares = [box_of(s.chains) for s in strokes if len(s.chains[0]) in (5, 6)]
     squares = [b for b in squares if abs(b[2] - b[0] - 100) < 4 and abs(b[3] - b[1] - 100) < 4]
     claim(len(squares) == 1, f"{len(squares)} squares of about 100 mm on the first page")
     for b in squares:
