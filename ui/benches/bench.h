@@ -18,6 +18,9 @@ class Bench : public QWidget {
     virtual void enter() = 0;                             // take the table and show the document
     virtual void leave() = 0;                             // give the table back
 
+    // A bench that keeps a part of its card in view scrolls the rest itself; else the card scrolls.
+    [[nodiscard]] virtual bool scrollsItself() const { return false; }
+
   signals:
     void hint(
         const QString& text);  // what the next drag or key will do, for the foot of the window

@@ -33,10 +33,9 @@ double factorOf(Qt::KeyboardModifiers keys) {
 
 }  // namespace
 
-LengthField::LengthField(QWidget* parent) : QLineEdit(parent) {
+LengthField::LengthField(QWidget* parent) : TextField(parent) {
     setAlignment(Qt::AlignLeft);
     connect(this, &QLineEdit::textEdited, this, &LengthField::readText);
-    connect(this, &QLineEdit::editingFinished, this, &LengthField::left);
     leaveRoomForTail();
 }
 
@@ -99,7 +98,7 @@ void LengthField::forgetOldFigure() {
     leaveRoomForTail();
 }
 
-QSize LengthField::sizeHint() const { return {kUsualWidthPx, QLineEdit::sizeHint().height()}; }
+QSize LengthField::sizeHint() const { return {kUsualWidthPx, TextField::sizeHint().height()}; }
 
 void LengthField::readText() {
     const QString typed = text().trimmed();
@@ -163,20 +162,14 @@ void LengthField::keyPressEvent(QKeyEvent* event) {
             takeBack();
             return;
         default:
-            QLineEdit::keyPressEvent(event);
+            TextField::keyPressEvent(event);
     }
 }
 
 void LengthField::focusInEvent(QFocusEvent* event) {
-    QLineEdit::focusInEvent(event);
     enteredMm_ = valueMm_;
     enteredText_ = text();
-    emit entered();
-}
-
-void LengthField::focusOutEvent(QFocusEvent* event) {
-    QLineEdit::focusOutEvent(event);
-    update();
+    TextField::focusInEvent(event);
 }
 
 void LengthField::showValue() {
@@ -203,14 +196,13 @@ QString LengthField::tail() const {
 
 void LengthField::leaveRoomForTail() {
     const QString text = tail();
-    const int width =
-        text.isEmpty() ? 0 : fontMetrics().horizontalAdvance(text) + 2 * kTailGapPx;
+    const int width = text.isEmpty() ? 0 : fontMetrics().horizontalAdvance(text) + 2 * kTailGapPx;
     setTextMargins(0, 0, width, 0);
     update();
 }
 
 void LengthField::paintEvent(QPaintEvent* event) {
-    QLineEdit::paintEvent(event);
+    TextField::paintEvent(event);
     QPainter painter(this);
     painter.setPen(palette().color(isEnabled() ? QPalette::Active : QPalette::Disabled,
                                    QPalette::PlaceholderText));

@@ -1,11 +1,11 @@
 #pragma once
 
-#include <QLineEdit>
 #include <functional>
 #include <optional>
 
 #include "core/problems/problem.h"
 #include "core/units/length.h"
+#include "ui/fields/text_field.h"
 
 namespace coutil {
 
@@ -13,7 +13,7 @@ namespace coutil {
 // down step by the shown unit (1 mm in cm, 1/16 in in inches; Shift ten times, Alt a tenth), Escape
 // goes back to what stood there when the field was entered. A grey figure may stand in the empty
 // field; the unit, and for a changed figure the old one, stand at its right end.
-class LengthField : public QLineEdit {
+class LengthField : public TextField {
     Q_OBJECT
 
   public:
@@ -48,13 +48,10 @@ class LengthField : public QLineEdit {
     void edited(std::optional<double> mm,
                 const QString& text);  // a readable value, or none for an empty field
     void unreadable(const coutil::Problem& problem);  // the text is no length, or a refused one
-    void entered();                                   // the field has the keyboard
-    void left();  // the maker is done with it: Enter, Tab, a click elsewhere
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
-    void focusOutEvent(QFocusEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
   private:

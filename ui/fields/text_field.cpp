@@ -1,0 +1,33 @@
+#include "ui/fields/text_field.h"
+
+#include <QKeyEvent>
+
+namespace coutil {
+
+TextField::TextField(QWidget* parent) : QLineEdit(parent) {
+    connect(this, &QLineEdit::editingFinished, this, &TextField::left);
+}
+
+void TextField::showText(const QString& text) {
+    if (text == this->text()) return;
+    setText(text);
+    if (!hasFocus()) setCursorPosition(0);  // of a long text the beginning is seen
+}
+
+bool TextField::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+            event->ignore();
+            return false;
+        }
+    }
+    return QLineEdit::event(event);
+}
+
+void TextField::focusInEvent(QFocusEvent* event) {
+    QLineEdit::focusInEvent(event);
+    emit entered();
+}
+
+}  // namespace coutil
