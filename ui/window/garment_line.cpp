@@ -1,0 +1,145 @@
+#include "ui/window/garment_line.h"
+
+#include <QActionGroup>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+
+#include "ui/document/folio_document.h"
+#include "ui/document/new_folio.h"
+
+namespace coutil {
+
+namespace {
+
+constexpr int kClientWidthPx = 170;
+constexpr int kGarmentWidthPx = 150;
+
+QString freeName(const Folio& folio, const QString& stem) {
+    QString name = stem;
+    for (int n = 2; findGarment(folio, name.toStdString()) != nullptr; ++n) {
+        name = QStringLiteral("%1 %2").arg(stem).arg(n);
+    }
+    return name;
+}
+
+}  // namespace
+
+GarmentLine::GarmentLine(FolioDocument& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      client_(new QLabel),
+      button_(new QPushButton),
+      menu_(new QMenu(this)),
+      name_(new QLineEdit) {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(4);
+    QFont bold = client_->font();
+    bold.setBold(true);
+    client_->setFont(bold);
+    row->addWidget(client_);
+    row->addWidget(new QLabel(QStringLiteral("·")));
+    row->addWidget(button_);
+    row->addWidget(name_);
+    button_->setFlat(true);
+    button_->setFocusPolicy(Qt::StrongFocus);
+    button_->setMenu(menu_);
+    name_->setAccessibleName(tr("Name of the garment"));
+    name_->installEventFilter(this);
+    name_->setFixedWidth(kGarmentWidthPx);
+    name_->hide();
+    connect(name_, &QLineEdit::editingFinished, this, &GarmentLine::takeName);
+    connect(menu_, &QMenu::aboutToShow, this, &GarmentLine::fillMenu);
+    connect(&document_, &FolioDocument::folioChanged, this, &GarmentLine::showNames);
+    showNames();
+}
+
+void GarmentLine::showNames() {
+    const QString client = QString::fromStdString(document_.folio().client);
+    const QString shownClient = client.isEmpty() ? tr("Client without a name") : client;
+    client_->setText(
+        client_->fontMetrics().elidedText(shownClient, Qt::ElideRight, kClientWidthPx));
+    client_->setToolTip(shownClient);
+    const Garment* garment = document_.garment();
+    const QString name =
+        garment != nullptr ? QString::fromStdString(garment->name) : tr("no garment");
+    button_->setText(button_->fontMetrics().elidedText(name, Qt::ElideRight, kGarmentWidthPx));
+    button_->setAccessibleName(tr("Garment: %1").arg(name));
+    button_->setToolTip(tr("Choose, add or rename a garment"));
+}
+
+void GarmentLine::fillMenu() {
+    menu_->clear();
+    auto* group = new QActionGroup(menu_);
+    int index = 0;
+    for (const Garment& garment : document_.folio().garments) {
+        QString words = QString::fromStdString(garment.name);
+        words.replace(QLatin1Char('&'), QLatin1String("&&"));
+        QAction* action = menu_->addAction(words);
+        action->setCheckable(true);
+        action->setChecked(index == document_.garmentIndex());
+        group->addAction(action);
+        connect(action, &QAction::triggered, this,
+                [this, index] { document_.selectGarment(index); });
+        ++index;
+    }
+    menu_->addSeparator();
+    menu_->addAction(tr("&New garment"), this, &GarmentLine::addGarment);
+    menu_->addAction(tr("&Rename garment"), this, &GarmentLine::startRename);
+}
+
+void GarmentLine::addGarment() {
+    const MeasurementSet* set = document_.measurementSet();
+    if (!document_.isOpen() || set == nullptr) return;
+    const Garment* present = document_.garment();
+    const QString name = freeName(document_.folio(), tr("Corset"));
+    document_.endMerging();
+    document_.change(withNewGarment(document_.folio(), name,
+                                    present != nullptr ? present->pencil.style : Style{}, set->id),
+                     tr("New garment"));
+    document_.selectGarment(static_cast<int>(document_.folio().garments.size()) - 1);
+    startRename();
+}
+
+void GarmentLine::startRename() {
+    if (document_.garment() == nullptr) return;
+    name_->setText(QString::fromStdString(document_.garment()->name));
+    button_->hide();
+    name_->show();
+    name_->setFocus(Qt::OtherFocusReason);
+    name_->selectAll();
+}
+
+void GarmentLine::takeName() {
+    if (name_->isHidden()) return;
+    const std::string name = name_->text().trimmed().toStdString();
+    stopRename();
+    const auto index = static_cast<std::size_t>(document_.garmentIndex());
+    if (document_.garment() == nullptr || name.empty() || name == document_.garment()->name) return;
+    Folio after = document_.folio();
+    after.garments[index].name = name;
+    document_.change(after, tr("Rename garment to %1").arg(QString::fromStdString(name)));
+}
+
+void GarmentLine::stopRename() {
+    const bool hadFocus = name_->hasFocus();
+    button_->show();
+    name_->hide();
+    if (hadFocus) button_->setFocus(Qt::OtherFocusReason);
+}
+
+bool GarmentLine::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        stopRename();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace coutil

@@ -1,0 +1,316 @@
+#include "ui/window/main_window.h"
+
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QMimeData>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QUrl>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
+
+#include "ui/benches/draft_bench.h"
+#include "ui/benches/measure_bench.h"
+#include "ui/canvas/table.h"
+#include "ui/document/state_folder.h"
+#include "ui/window/card_area.h"
+#include "ui/window/folio_files.h"
+#include "ui/window/garment_line.h"
+#include "ui/window/job_line.h"
+#include "ui/window/key_sheet.h"
+#include "ui/window/message_bar.h"
+#include "ui/window/recent_files.h"
+#include "ui/window/recovery.h"
+#include "ui/window/settings.h"
+#include "ui/window/start_screen.h"
+#include "ui/window/status_line.h"
+#include "ui/window/window_menus.h"
+#include "ui/words/problem_sentence.h"
+#include "ui/words/trade_words.h"
+
+namespace coutil {
+
+namespace {
+
+constexpr char kGeometryKey[] = "window/geometry";
+constexpr char kWheelPansKey[] = "table/wheelPans";
+constexpr int kMeasureBench = 0;
+constexpr int kDraftBench = 1;
+constexpr QSize kUsualSize{1280, 800};
+
+QString droppedFolio(const QMimeData* data) {
+    for (const QUrl& url : data->urls()) {
+        if (url.isLocalFile() && QFileInfo(url.toLocalFile()).isFile()) return url.toLocalFile();
+    }
+    return {};
+}
+
+}  // namespace
+
+MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
+    : QMainWindow(parent),
+      menus_(new WindowMenus(document_.undoStack())),
+      jobLine_(new JobLine(document_, menus_)),
+      messages_(new MessageBar),
+      middle_(new QStackedWidget),
+      start_(new StartScreen),
+      table_(new Table),
+      card_(new CardArea),
+      foot_(new StatusLine),
+      files_(new FolioFiles(document_, std::move(ask), this)) {
+    layOut();
+    addBench(new MeasureBench(document_, *table_, this));
+    addBench(new DraftBench(document_, *table_, this));
+    addBenchKeys();
+    connectFiles();
+    connectMenus();
+    connectFoot();
+    setAcceptDrops(true);
+    resize(kUsualSize);
+    restoreGeometry(openSettings()->value(kGeometryKey).toByteArray());
+    table_->setWheelPans(menus_->wheelPans->isChecked());
+    expireLeftWork();
+    showDocument();
+}
+
+MainWindow::~MainWindow() {
+    document_.disconnect(this);
+    delete takeCentralWidget();  // before the document that its fields still write to
+}
+
+void MainWindow::layOut() {
+    auto* workbench = new QWidget;
+    auto* row = new QHBoxLayout(workbench);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    row->addWidget(table_, 1);
+    row->addWidget(card_);
+    middle_->addWidget(start_);
+    middle_->addWidget(workbench);
+    auto* all = new QWidget;
+    auto* column = new QVBoxLayout(all);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(jobLine_);
+    column->addWidget(messages_);
+    column->addWidget(middle_, 1);
+    column->addWidget(foot_);
+    setCentralWidget(all);
+}
+
+void MainWindow::addBench(Bench* bench) {
+    benches_.append(bench);
+    card_->addBench(bench);
+    jobLine_->addBench(bench->benchName(), static_cast<int>(benches_.size()));
+    connect(bench, &Bench::hint, foot_, &StatusLine::showHint);
+    connect(bench, &Bench::message, this, [this](const QString& text, bool isError) {
+        messages_->say({text, isError, {}, {}});
+    });
+}
+
+void MainWindow::addBenchKeys() {
+    for (int i = 0; i < benches_.size(); ++i) {
+        // The bare figure is for hands off the fields; while typing it is a figure, so Alt helps.
+        for (const auto& keys :
+             {QKeySequence(Qt::Key_1 + i), QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + i))}) {
+            auto* key = new QShortcut(keys, this);
+            connect(key, &QShortcut::activated, this, [this, i] { enterBench(i); });
+        }
+    }
+}
+
+void MainWindow::connectFiles() {
+    connect(files_, &FolioFiles::failed, this, &MainWindow::fail);
+    connect(files_, &FolioFiles::told, this, [this](const QString& text) {
+        messages_->say({text, false, {}, {}});
+    });
+    connect(files_, &FolioFiles::listsChanged, start_, &StartScreen::refresh);
+    connect(files_, &FolioFiles::clientStarted, this, [this] { enterBench(kMeasureBench); });
+    connect(files_, &FolioFiles::folioOpened, this, [this] {
+        enterBench(document_.drafted().pattern && benches_.size() > kDraftBench ? kDraftBench
+                                                                                : kMeasureBench);
+    });
+    connect(start_, &StartScreen::demoWanted, files_, &FolioFiles::openDemo);
+    connect(start_, &StartScreen::newWanted, files_, &FolioFiles::startClient);
+    connect(start_, &StartScreen::openWanted, files_, &FolioFiles::chooseAndOpen);
+    connect(start_, &StartScreen::fileWanted, files_, &FolioFiles::openFile);
+    connect(start_, &StartScreen::recoverWanted, files_, &FolioFiles::recover);
+    connect(start_, &StartScreen::leaveWanted, this, [this](const Recoverable& found) {
+        leaveWork(found);
+        start_->refresh();
+    });
+    const auto clearRecent = [this] {
+        clearRecentFiles();
+        start_->refresh();
+    };
+    connect(start_, &StartScreen::clearRecentWanted, this, clearRecent);
+    connect(menus_, &WindowMenus::clearRecentWanted, this, clearRecent);
+    connect(&document_, &FolioDocument::opened, this, &MainWindow::showDocument);
+    connect(&document_, &FolioDocument::storeFailed, this, &MainWindow::fail);
+}
+
+void MainWindow::connectMenus() {
+    const auto on = [](QAction* action, auto* receiver, auto slot) {
+        connect(action, &QAction::triggered, receiver, slot);
+    };
+    on(menus_->newClient, files_, [this] { files_->startClient(); });
+    on(menus_->open, files_, [this] { files_->chooseAndOpen(); });
+    on(menus_->openDemo, files_, [this] { files_->openDemo(); });
+    on(menus_->save, files_, [this] { files_->save(); });
+    on(menus_->saveAs, files_, [this] { files_->saveAs(); });
+    on(menus_->close, files_, [this] { files_->close(); });
+    on(menus_->quit, this, [this] { close(); });
+    on(menus_->newGarment, this, [this] { jobLine_->garments().addGarment(); });
+    on(menus_->renameGarment, this, [this] { jobLine_->garments().startRename(); });
+    on(menus_->fit, this, [this] { table_->fit(); });
+    on(menus_->keys, this, [this] { showKeys(); });
+    on(menus_->wheelPans, this, [this] {
+        table_->setWheelPans(menus_->wheelPans->isChecked());
+        openSettings()->setValue(kWheelPansKey, menus_->wheelPans->isChecked());
+    });
+    connect(menus_, &WindowMenus::fileWanted, files_, &FolioFiles::openFile);
+    connect(menus_, &WindowMenus::recoverWanted, files_, &FolioFiles::recover);
+    connect(menus_, &WindowMenus::themeWanted, this, [](Theme theme) {
+        storeTheme(theme);
+        applyTheme(theme);
+    });
+    connect(jobLine_, &JobLine::benchChosen, this, &MainWindow::enterBench);
+}
+
+void MainWindow::connectFoot() {
+    connect(table_, &Table::hint, foot_, &StatusLine::showHint);
+    connect(table_, &Table::pointerAt, this, &MainWindow::showPosition);
+    connect(table_, &Table::viewChanged, this, &MainWindow::showZoom);
+    connect(foot_, &StatusLine::problemsWanted, this, &MainWindow::pointAtProblems);
+    connect(&document_, &FolioDocument::draftedChanged, this, &MainWindow::showProblemCount);
+    connect(&document_, &FolioDocument::folioChanged, this, &MainWindow::showTitle);
+    connect(&document_, &FolioDocument::fileChanged, this, &MainWindow::showTitle);
+}
+
+void MainWindow::offerUnsavedWork() {
+    start_->refresh();
+    if (!document_.isOpen()) return;
+    for (const Recoverable& found : offeredWork()) {
+        messages_->say({tr("Unsaved work was found: %1.").arg(workName(found)), false,
+                        tr("Recover"), [this, found] { files_->recover(found); }});
+    }
+}
+
+void MainWindow::enterBench(int index) {
+    if (index < 0 || index >= benches_.size() || !document_.isOpen()) return;
+    if (index != benchIndex_) {
+        if (benchIndex_ >= 0) benches_[benchIndex_]->leave();
+        document_.endMerging();
+        benchIndex_ = index;
+        foot_->showHint(QString());
+        card_->showBench(index);
+        jobLine_->showBench(index);
+    }
+    benches_[index]->enter();
+}
+
+void MainWindow::showDocument() {
+    const bool isOpen = document_.isOpen();
+    messages_->dismissAll();
+    menus_->setFolioOpen(isOpen);
+    middle_->setCurrentIndex(isOpen ? 1 : 0);
+    foot_->setVisible(isOpen);
+    if (!isOpen) {
+        if (benchIndex_ >= 0) benches_[benchIndex_]->leave();
+        benchIndex_ = -1;
+        start_->refresh();
+    }
+    showTitle();
+    showProblemCount();
+}
+
+void MainWindow::showTitle() {
+    if (!document_.isOpen()) {
+        setWindowTitle(QStringLiteral("Coutil"));
+        setWindowModified(false);
+        return;
+    }
+    QString name = QString::fromStdString(document_.folio().client);
+    if (name.isEmpty()) name = fileNameOf(document_.file().stem());
+    if (name.isEmpty()) name = tr("New client");
+    setWindowTitle(QStringLiteral("%1[*] – Coutil")
+                       .arg(name.replace(QLatin1String("[*]"), QLatin1String("[*][*]"))));
+    setWindowModified(document_.isModified());
+}
+
+void MainWindow::showPosition(std::optional<QPointF> mm) {
+    if (!mm) {
+        foot_->showPosition(QString());
+        return;
+    }
+    const QPointF place = *mm - table_->scene().rulerZero;
+    const LengthUnit unit = document_.folio().unit;
+    foot_->showPosition(tr("%1, %2", "position: across, up")
+                            .arg(lengthText(place.x(), unit), lengthText(place.y(), unit)));
+}
+
+void MainWindow::showZoom() {
+    const double truePxPerMm = logicalDpiX() / millimetresIn(LengthUnit::inch);
+    foot_->showZoom(100 * table_->view().pxPerMm() / truePxPerMm);
+}
+
+void MainWindow::showProblemCount() {
+    const auto& problems = document_.drafted().problems;
+    const auto count = std::ranges::count_if(
+        problems, [](const Problem& p) { return p.severity != Severity::note; });
+    foot_->showProblems(static_cast<int>(count));
+}
+
+void MainWindow::pointAtProblems() {
+    const bool isOfBody = !document_.drafted().body;
+    enterBench(isOfBody ? kMeasureBench
+                        : std::min<int>(kDraftBench, static_cast<int>(benches_.size()) - 1));
+}
+
+void MainWindow::fail(const Problem& problem) {
+    messages_->say({problemSentence(problem, document_.folio().unit), true, {}, {}});
+}
+
+void MainWindow::showKeys() {
+    if (keySheet_ == nullptr) keySheet_ = new KeySheet(this);
+    if (keySheet_->isVisible()) {
+        keySheet_->hide();
+        return;
+    }
+    keySheet_->show();
+    keySheet_->raise();
+    keySheet_->activateWindow();
+}
+
+FolioDocument& MainWindow::document() { return document_; }
+FolioFiles& MainWindow::files() { return *files_; }
+MessageBar& MainWindow::messages() { return *messages_; }
+StartScreen& MainWindow::startScreen() { return *start_; }
+WindowMenus& MainWindow::menus() { return *menus_; }
+Table& MainWindow::table() { return *table_; }
+const QList<Bench*>& MainWindow::benches() const { return benches_; }
+int MainWindow::benchIndex() const { return benchIndex_; }
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!files_->mayLeave()) {
+        event->ignore();
+        return;
+    }
+    openSettings()->setValue(kGeometryKey, saveGeometry());
+    document_.close();
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!droppedFolio(event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    event->acceptProposedAction();
+    files_->openFile(droppedFolio(event->mimeData()));
+}
+
+}  // namespace coutil

@@ -1,0 +1,87 @@
+#pragma once
+
+#include <QList>
+#include <QMainWindow>
+#include <memory>
+
+#include "core/problems/problem.h"
+#include "ui/document/folio_document.h"
+#include "ui/window/ask_user.h"
+
+class QStackedWidget;
+
+namespace coutil {
+
+class Bench;
+class CardArea;
+class FolioFiles;
+class JobLine;
+class KeySheet;
+class MessageBar;
+class StartScreen;
+class StatusLine;
+class Table;
+class WindowMenus;
+
+// The window: one line at the top, the message bar, the table with the bench's card at its right,
+// and the foot. Without an open folio the start screen takes the middle.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    explicit MainWindow(std::unique_ptr<AskUser> ask = std::make_unique<DialogAskUser>(),
+                        QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    // Offers what an earlier window left unsaved; told in the message bar while a folio is open, on
+    // the start screen otherwise.
+    void offerUnsavedWork();
+    void enterBench(int index);
+
+    // The parts, for what is built around the window and for tests.
+    [[nodiscard]] FolioDocument& document();
+    [[nodiscard]] FolioFiles& files();
+    [[nodiscard]] MessageBar& messages();
+    [[nodiscard]] StartScreen& startScreen();
+    [[nodiscard]] WindowMenus& menus();
+    [[nodiscard]] Table& table();
+    [[nodiscard]] const QList<Bench*>& benches() const;
+    [[nodiscard]] int benchIndex() const;  // -1: none, the start screen shows
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+  private:
+    void layOut();
+    void addBench(Bench* bench);
+    void addBenchKeys();
+    void connectFiles();
+    void connectMenus();
+    void connectFoot();
+    void showDocument();
+    void showTitle();
+    void showPosition(std::optional<QPointF> mm);
+    void showZoom();
+    void showProblemCount();
+    void pointAtProblems();
+    void fail(const Problem& problem);
+    void showKeys();
+
+    FolioDocument document_;
+    WindowMenus* menus_;
+    JobLine* jobLine_;
+    MessageBar* messages_;
+    QStackedWidget* middle_;
+    StartScreen* start_;
+    Table* table_;
+    CardArea* card_;
+    StatusLine* foot_;
+    FolioFiles* files_;
+    KeySheet* keySheet_ = nullptr;
+    QList<Bench*> benches_;
+    int benchIndex_ = -1;
+};
+
+}  // namespace coutil

@@ -1,0 +1,108 @@
+#include "ui/window/window_menus.h"
+
+#include <QActionGroup>
+#include <QDir>
+#include <QFileInfo>
+
+#include "ui/window/recent_files.h"
+#include "ui/window/recovery.h"
+#include "ui/window/settings.h"
+
+namespace coutil {
+
+WindowMenus::WindowMenus(QUndoStack& undoStack, QWidget* parent) : QMenuBar(parent) {
+    buildFolioMenu();
+    buildEditMenu(undoStack);
+    buildViewMenu();
+    QMenu* help = addMenu(tr("&Help"));
+    keys = help->addAction(tr("&Keys"));
+    keys->setShortcuts({QKeySequence(Qt::Key_F1), QKeySequence(QStringLiteral("?"))});
+    setFolioOpen(false);
+}
+
+void WindowMenus::buildFolioMenu() {
+    QMenu* menu = addMenu(tr("&Folio"));
+    newClient = menu->addAction(tr("&New client"), QKeySequence::New);
+    open = menu->addAction(tr("&Open…"), QKeySequence::Open);
+    QMenu* recent = menu->addMenu(tr("Open &recent"));
+    connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
+    QMenu* work = menu->addMenu(tr("&Unsaved work"));
+    connect(work, &QMenu::aboutToShow, this, [this, work] { fillWork(work); });
+    openDemo = menu->addAction(tr("Open the &demo singer"));
+    menu->addSeparator();
+    save = menu->addAction(tr("&Save"), QKeySequence::Save);
+    saveAs = menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")));
+    menu->addSeparator();
+    close = menu->addAction(tr("&Close"), QKeySequence::Close);
+    quit = menu->addAction(tr("&Quit"), QKeySequence::Quit);
+    quit->setMenuRole(QAction::QuitRole);
+}
+
+void WindowMenus::buildEditMenu(QUndoStack& undoStack) {
+    QMenu* menu = addMenu(tr("&Edit"));
+    QAction* undo = undoStack.createUndoAction(this, tr("Undo:"));
+    undo->setShortcuts(QKeySequence::Undo);
+    QAction* redo = undoStack.createRedoAction(this, tr("Redo:"));
+    redo->setShortcuts(QKeySequence::Redo);
+    menu->addActions({undo, redo});
+    menu->addSeparator();
+    newGarment = menu->addAction(tr("New &garment"));
+    renameGarment = menu->addAction(tr("Re&name garment"), QKeySequence(Qt::Key_F2));
+}
+
+void WindowMenus::buildViewMenu() {
+    QMenu* menu = addMenu(tr("&View"));
+    fit = menu->addAction(tr("&Fit everything in"), QKeySequence(tr("Ctrl+0")));
+    wheelPans = menu->addAction(tr("&Wheel pans instead of zooming"));
+    wheelPans->setCheckable(true);
+    wheelPans->setChecked(openSettings()->value("table/wheelPans", false).toBool());
+    menu->addSeparator();
+    QMenu* themes = menu->addMenu(tr("&Theme"));
+    auto* group = new QActionGroup(this);
+    const auto add = [&](const QString& words, Theme theme) {
+        QAction* action = themes->addAction(words);
+        action->setCheckable(true);
+        action->setChecked(storedTheme() == theme);
+        group->addAction(action);
+        connect(action, &QAction::triggered, this, [this, theme] { emit themeWanted(theme); });
+    };
+    add(tr("&System"), Theme::system);
+    add(tr("&Light"), Theme::light);
+    add(tr("&Dark"), Theme::dark);
+}
+
+void WindowMenus::setFolioOpen(bool isOpen) {
+    for (QAction* action : {save, saveAs, close, newGarment, renameGarment, fit}) {
+        action->setEnabled(isOpen);
+    }
+}
+
+void WindowMenus::fillRecent(QMenu* menu) {
+    menu->clear();
+    for (const QString& file : recentFiles()) {
+        QString words = QDir::toNativeSeparators(file);
+        words.replace(QLatin1Char('&'), QLatin1String("&&"));
+        QAction* action = menu->addAction(words);
+        action->setEnabled(QFileInfo::exists(file));
+        connect(action, &QAction::triggered, this, [this, file] { emit fileWanted(file); });
+    }
+    if (menu->isEmpty()) {
+        menu->addAction(tr("None yet"))->setEnabled(false);
+        return;
+    }
+    menu->addSeparator();
+    menu->addAction(tr("&Clear this list"), this, &WindowMenus::clearRecentWanted);
+}
+
+void WindowMenus::fillWork(QMenu* menu) {
+    menu->clear();
+    for (const Recoverable& found : unsavedWork()) {
+        QString words = workName(found);
+        words.replace(QLatin1Char('&'), QLatin1String("&&"));
+        connect(menu->addAction(words), &QAction::triggered, this,
+                [this, found] { emit recoverWanted(found); });
+    }
+    if (menu->isEmpty()) menu->addAction(tr("None was found"))->setEnabled(false);
+}
+
+}  // namespace coutil

@@ -1,0 +1,47 @@
+#pragma once
+
+#include <QMenuBar>
+#include <QUndoStack>
+
+#include "store/working_copy.h"
+#include "ui/window/theme.h"
+
+namespace coutil {
+
+// The menus and their actions. An action here is a wish; the window fulfils it.
+class WindowMenus : public QMenuBar {
+    Q_OBJECT
+
+  public:
+    WindowMenus(QUndoStack& undoStack, QWidget* parent = nullptr);
+
+    void setFolioOpen(bool isOpen);  // greys what needs an open folio
+
+    QAction* newClient = nullptr;
+    QAction* open = nullptr;
+    QAction* openDemo = nullptr;
+    QAction* save = nullptr;
+    QAction* saveAs = nullptr;
+    QAction* close = nullptr;
+    QAction* quit = nullptr;
+    QAction* newGarment = nullptr;
+    QAction* renameGarment = nullptr;
+    QAction* fit = nullptr;
+    QAction* wheelPans = nullptr;
+    QAction* keys = nullptr;
+
+  signals:
+    void fileWanted(const QString& file);
+    void clearRecentWanted();
+    void recoverWanted(const coutil::Recoverable& found);
+    void themeWanted(coutil::Theme theme);
+
+  private:
+    void buildFolioMenu();
+    void buildEditMenu(QUndoStack& undoStack);
+    void buildViewMenu();
+    void fillRecent(QMenu* menu);
+    void fillWork(QMenu* menu);
+};
+
+}  // namespace coutil
