@@ -50,8 +50,8 @@ struct Outcome {
     std::vector<Problem> problems;
 
     Outcome() = default;
-    Outcome(T v) : value(std::move(v)) {}           // NOLINT: reads as the value
-    Outcome(Problem p) : problems{std::move(p)} {}  // NOLINT: reads as the problem
+    Outcome(T v) : value(std::move(v)) {}                     // NOLINT: reads as the value
+    Outcome(Problem p) { problems.push_back(std::move(p)); }  // NOLINT: reads as the problem
     Outcome(T v, std::vector<Problem> p) : value(std::move(v)), problems(std::move(p)) {}
     [[nodiscard]] static Outcome failed(std::vector<Problem> p) {
         Outcome o;

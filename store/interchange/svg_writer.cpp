@@ -67,7 +67,7 @@ SvgWriter::SvgWriter(const Box& page, std::string_view title) : page_(page) {
     svg_ += "  <style>" + xmlText(kStyle) + "</style>\n";
 }
 
-void SvgWriter::indent() { svg_.append(static_cast<std::size_t>(2 * depth_), ' '); }
+void SvgWriter::indent() { svg_.append(2 * depth_, ' '); }
 
 std::string SvgWriter::coordinates(const Point& point) const {
     return mm(point.x() - page_.lowest.x()) + " " + mm(page_.highest.y() - point.y());

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 
@@ -31,7 +32,7 @@ class SvgWriter {
 
     Box page_;
     std::string svg_;
-    int depth_ = 1;
+    std::size_t depth_ = 1;
 };
 
 // Text fit for XML: markup escaped, characters XML forbids left out.

@@ -65,6 +65,7 @@ template <class Value>
 std::optional<Value> JsonObject::choice(std::string_view key,
                                         const std::map<std::string, Value>& choices) {
     std::vector<std::string> names;
+    names.reserve(choices.size());
     for (const auto& [name, value] : choices) names.push_back(name);
     const auto chosen = chosenAmong(key, names);
     if (!chosen) return std::nullopt;

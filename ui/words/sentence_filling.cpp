@@ -49,7 +49,7 @@ QString figureText(const Figure& figure, LengthUnit unit, bool isFine) {
 QString nameForPeople(const std::string& key) {
     if (const auto id = measurementNamed(key)) return measurementTerm(*id);
     if (levelNamed(key)) return levelName(key);
-    if (const QString term = styleTerm(key); !term.isEmpty()) return term;
+    if (QString term = styleTerm(key); !term.isEmpty()) return term;
     return edgeName(key);
 }
 
