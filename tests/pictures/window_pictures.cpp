@@ -1,0 +1,88 @@
+// Pictures of the real window with the demo singer: every bench, two sizes, light and dark.
+// coutil_pictures FOLDER
+#include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QFont>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <cstdio>
+
+#include "ui/benches/bench.h"
+#include "ui/window/demo_singer.h"
+#include "ui/window/main_window.h"
+#include "ui/window/theme.h"
+
+namespace {
+
+using namespace coutil;
+
+// Lets everything that waits in the event queue (layouts, a plan from the worker) arrive.
+void settle(int milliseconds) {
+    QElapsedTimer timer;
+    timer.start();
+    do {
+        QApplication::processEvents(QEventLoop::AllEvents, 20);
+    } while (timer.elapsed() < milliseconds);
+}
+
+bool savePicture(QWidget& window, const QDir& folder, const QString& name) {
+    const QString file = folder.filePath(name + QStringLiteral(".png"));
+    const bool saved = window.grab().save(file);
+    std::printf("%s %s\n", saved ? "picture:" : "cannot write", qPrintable(file));
+    return saved;
+}
+
+bool takeAll(MainWindow& window, const QDir& folder, const QString& suffix) {
+    bool all = true;
+    for (int i = 0; i < window.benches().size(); ++i) {
+        window.enterBench(i);
+        // The Print bench looks for fewer sheets in the background.
+        settle(i + 1 == window.benches().size() ? 6000 : 400);
+        const QString name = window.benches().at(i)->benchName().toLower();
+        all = savePicture(window, folder, name + suffix) && all;
+    }
+    return all;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    if (argc != 2) {
+        std::fputs("coutil_pictures FOLDER\n", stderr);
+        return 2;
+    }
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    // Nobody's settings and nobody's unsaved work belong in the pictures.
+    const QTemporaryDir settings;
+    qputenv("HOME", settings.path().toLocal8Bit());
+    QStandardPaths::setTestModeEnabled(true);
+    QApplication app(argc, argv);
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 10));
+    const QDir folder(QString::fromLocal8Bit(argv[1]));
+    if (!folder.mkpath(QStringLiteral("."))) return 2;
+
+    bool all = true;
+    for (const bool isDark : {false, true}) {
+        applyTheme(isDark ? Theme::dark : Theme::light);
+        for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+            const QString suffix =
+                QStringLiteral("-%1-%2")
+                    .arg(size.width())
+                    .arg(isDark ? QStringLiteral("dark") : QStringLiteral("light"));
+            MainWindow window;
+            window.resize(size);
+            window.show();
+            settle(300);
+            all = savePicture(window, folder, QStringLiteral("start") + suffix) && all;
+            auto singer = demoSinger();
+            if (!singer) return 1;
+            window.document().open(*singer, {});
+            all = takeAll(window, folder, suffix) && all;
+        }
+    }
+    return all ? 0 : 1;
+}
