@@ -42,7 +42,8 @@ std::vector<Band> bandsOf(const Path& outline) {
         const Point& a = points[k];
         const Point& b = points[k + 1];
         const auto [low, high] = std::minmax(a.y(), b.y());
-        for (std::size_t n = bandOf(low); n <= bandOf(high); ++n) {
+        const std::size_t last = bandOf(high + kLabelClearMm);
+        for (std::size_t n = bandOf(low - kLabelClearMm); n <= last; ++n) {
             Band& band = bands[n];
             const auto xAt = [&](double y) {
                 if (a.y() == b.y()) return y <= low ? a.x() : b.x();

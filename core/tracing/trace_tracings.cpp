@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <utility>
 
 #include "core/geometry/offset_outline.h"
@@ -34,7 +35,7 @@ void setLabel(const Panel& panel, Tracing& tracing) {
 Problem badAllowance(const Panel& panel, const Edge& edge, double widthMm) {
     Problem problem;
     problem.code = ProblemCode::styleValueOutOfRange;
-    problem.subject = "allowance." + panel.name + "/" + edge.name;
+    problem.subject = "allowance.by_edge." + panel.name + "/" + edge.name;
     problem.panel = panel.name;
     problem.figures = {{"value", widthMm, FigureUnit::millimetre},
                        {"lowest", 0, FigureUnit::millimetre}};
@@ -63,12 +64,32 @@ Outcome<OffsetOutline> cuttingLineOf(const Panel& panel, const AllowanceStyle& s
     return outline;
 }
 
+// Widths the maker gave to edges that this pattern does not have, say after a change of the panel
+// count.
+void appendUnknownEdges(const Pattern& pattern, const AllowanceStyle& style,
+                        std::vector<Problem>& problems) {
+    std::set<std::string> known;
+    for (const Panel& panel : pattern.panels) {
+        for (const Edge& edge : panel.edges) known.insert(panel.name + "/" + edge.name);
+    }
+    for (const auto& [edge, widthMm] : style.byEdgeMm) {
+        if (known.contains(edge)) continue;
+        Problem problem;
+        problem.code = ProblemCode::styleUnknownKey;
+        problem.severity = Severity::warning;
+        problem.subject = "allowance.by_edge";
+        problem.detail = edge;
+        problems.push_back(std::move(problem));
+    }
+}
+
 }  // namespace
 
 Outcome<std::vector<Tracing>> traceTracings(const Pattern& pattern,
                                             const AllowanceStyle& allowance) {
     std::vector<Tracing> tracings;
     std::vector<Problem> problems;
+    appendUnknownEdges(pattern, allowance, problems);
     for (std::size_t k = 0; k < pattern.panels.size(); ++k) {
         const Panel& panel = pattern.panels[k];
         Tracing tracing;

@@ -64,8 +64,9 @@ struct TracingTitle {
 // both edges of every seam and on openings; on seams a balance notch at the same seam position of
 // both edges, so placed that no edge looks the same upside down.
 // Problems name the panel: offsetLostPart (warning), offsetTooNear, offsetTooFar, outlineOpen,
-// outlineCrossesItself, styleValueOutOfRange (an allowance below 0 or not a number). A value is
-// returned whenever every panel has a cutting line.
+// outlineCrossesItself, styleValueOutOfRange (an allowance below 0 or not a number); and
+// styleUnknownKey (warning): a width was given for an edge that is not there. A value is returned
+// whenever every panel has a cutting line.
 [[nodiscard]] Outcome<std::vector<Tracing>> traceTracings(const Pattern& pattern,
                                                           const AllowanceStyle& allowance);
 
