@@ -55,7 +55,7 @@ struct Outcome {
     Outcome(T v, std::vector<Problem> p) : value(std::move(v)), problems(std::move(p)) {}
     [[nodiscard]] static Outcome failed(std::vector<Problem> p) {
         Outcome o;
-        o.problems = std::move(p);
+        o.problems.swap(p);
         return o;
     }
     [[nodiscard]] bool hasValue() const { return value.has_value(); }
