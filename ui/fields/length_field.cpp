@@ -65,17 +65,24 @@ void LengthField::setValueMm(std::optional<double> mm) {
     if (isSame(mm, valueMm_)) return;  // a refused text stays for the maker to mend
     forgetOldFigure();
     valueMm_ = mm;
+    enteredMm_ = mm;  // changed from outside: this is what stands there now
     showValue();
+    enteredText_ = text();
 }
 
 void LengthField::setWrittenText(const QString& text, double mm) {
-    if (!isReadable_ && isSame(mm, valueMm_)) return;
+    // A refused text stays for the maker to mend, a text being typed is hers.
+    if ((!isReadable_ || hasFocus()) && isSame(mm, valueMm_)) return;
     const auto read = readLengthMm(text.toStdString(), unit_);
     if (!read || !isSame(*read, mm)) {
         setValueMm(mm);
         return;
     }
-    if (!isSame(mm, valueMm_)) forgetOldFigure();
+    if (!isSame(mm, valueMm_)) {
+        forgetOldFigure();
+        enteredMm_ = mm;
+        enteredText_ = text;
+    }
     valueMm_ = mm;
     isReadable_ = true;
     if (text != this->text().trimmed()) setText(text);
@@ -114,6 +121,7 @@ void LengthField::readText() {
     const auto problem = read ? problemWith(*read, typed) : read.problems.front();
     isReadable_ = !problem;
     if (problem) {
+        giveBackEntered();
         emit unreadable(*problem);
         return;
     }
@@ -132,6 +140,15 @@ std::optional<Problem> LengthField::problemWith(double mm, const QString& typed)
         return problem;
     }
     return judge_ ? judge_(mm) : std::nullopt;
+}
+
+// What was read on the way to a refused text ("99" of "9999") was never meant.
+void LengthField::giveBackEntered() {
+    if (!hasFocus() || isSame(valueMm_, enteredMm_)) return;
+    valueMm_ = enteredMm_;
+    oldMm_.reset();
+    leaveRoomForTail();
+    emit edited(valueMm_, enteredText_);
 }
 
 void LengthField::step(double steps) {
@@ -168,7 +185,7 @@ void LengthField::keyPressEvent(QKeyEvent* event) {
 
 void LengthField::focusInEvent(QFocusEvent* event) {
     enteredMm_ = valueMm_;
-    enteredText_ = text();
+    enteredText_ = isReadable_ || !valueMm_ ? text() : written(*valueMm_);
     TextField::focusInEvent(event);
 }
 

@@ -25,7 +25,8 @@ class LengthField : public TextField {
     // lengthNegative.
     void setMayBeNegative(bool mayBeNegative);
     // A length that `judge` has a problem with is refused like one that can't be read: the text
-    // stays as typed, the value stays as it was, unreadable() tells why.
+    // stays as typed, the value is again what it was when the field was entered, unreadable() tells
+    // why.
     void setJudge(std::function<std::optional<Problem>(double mm)> judge);
     // For cells of a table whose heading names the unit: only a changed figure's old one stands at
     // the right end, in brackets.
@@ -56,6 +57,7 @@ class LengthField : public TextField {
 
   private:
     void readText();
+    void giveBackEntered();
     [[nodiscard]] std::optional<Problem> problemWith(double mm, const QString& typed) const;
     void step(double steps);
     void takeBack();

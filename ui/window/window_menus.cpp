@@ -16,7 +16,8 @@ WindowMenus::WindowMenus(QUndoStack& undoStack, QWidget* parent) : QMenuBar(pare
     buildViewMenu();
     QMenu* help = addMenu(tr("&Help"));
     keys = help->addAction(tr("&Keys"));
-    keys->setShortcuts({QKeySequence(Qt::Key_F1), QKeySequence(QStringLiteral("?"))});
+    keys->setShortcuts({QKeySequence(Qt::Key_F1), QKeySequence(Qt::Key_Question),
+                        QKeySequence(Qt::SHIFT | Qt::Key_Question)});
     setFolioOpen(false);
 }
 
