@@ -82,10 +82,11 @@ class StyleCheck {
     }
     void checkAtSeams(const std::string& key, const std::map<std::string, double>& atSeamMm) {
         for (const auto& [seam, mm] : atSeamMm) {
-            if (isSeam(seam))
-                checkHeight(key + "." + seam, mm);
-            else
+            if (isSeam(seam)) {
+                checkHeight(std::string(key).append(".").append(seam), mm);
+            } else {
                 unknown(key, seam);
+            }
         }
     }
     void checkEdges() {
@@ -122,10 +123,11 @@ class StyleCheck {
                 inRange(key + ".sum", sum * 100, 100, 100, FigureUnit::percent);
         }
         for (const auto& [seam, part] : style_.frontPart) {
-            if (isSeam(seam))
+            if (isSeam(seam)) {
                 inRange("front_part." + seam, part * 100, 0, 100, FigureUnit::percent);
-            else
+            } else {
                 unknown("front_part", seam);
+            }
         }
     }
 
@@ -144,10 +146,11 @@ class StyleCheck {
         inRange("allowance.opening", allowance.openingMm, 0, 100);
         inRange("allowance.edge", allowance.edgeMm, 0, 100);
         for (const auto& [edge, mm] : allowance.byEdgeMm) {
-            if (isPanelEdge(edge))
+            if (isPanelEdge(edge)) {
                 inRange("allowance.by_edge." + edge, mm, 0, 100);
-            else
+            } else {
                 unknown("allowance.by_edge", edge);
+            }
         }
     }
 

@@ -30,10 +30,11 @@ std::vector<Problem> reductionWarnings(const std::vector<LevelRow>& levels) {
 
 std::vector<Seam> seamsOf(const CorsetFrame& frame) {
     std::vector<Seam> seams;
-    for (std::size_t seam = 0; seam < frame.seamCount(); ++seam)
+    for (std::size_t seam = 0; seam < frame.seamCount(); ++seam) {
         seams.push_back({.name = seamName(seam),
                          .front = {seam, static_cast<std::size_t>(PanelEdge::back)},
                          .back = {seam + 1, static_cast<std::size_t>(PanelEdge::front)}});
+    }
     return seams;
 }
 

@@ -49,10 +49,12 @@ class DualActiveSet {
     [[nodiscard]] Eigen::MatrixXd solvedInActive(const Eigen::MatrixXd& right) const {
         const auto n = static_cast<Eigen::Index>(active_.size());
         Eigen::MatrixXd small(n, n);
-        for (Eigen::Index i = 0; i < n; ++i)
-            for (Eigen::Index j = 0; j < n; ++j)
+        for (Eigen::Index i = 0; i < n; ++i) {
+            for (Eigen::Index j = 0; j < n; ++j) {
                 small(i, j) = gramOf(active_[static_cast<std::size_t>(i)],
                                      active_[static_cast<std::size_t>(j)]);
+            }
+        }
         return small.llt().solve(right);
     }
 

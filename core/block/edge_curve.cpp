@@ -24,14 +24,27 @@ struct Directions {
     Vector atBack = Vector::UnitX();
 };
 
+// A slope that carries the line through without rising over a peak or falling through a dip: level
+// where it turns from rising to falling, never more than twice the flatter of both chords.
+double withoutOvershoot(double slopeRad, double chordBeforeRad, double chordAfterRad) {
+    if (chordBeforeRad * chordAfterRad <= 0) return 0;
+    const double most = 2 * std::min(std::abs(chordBeforeRad), std::abs(chordAfterRad));
+    return std::clamp(slopeRad, -most, most);
+}
+
 double seamAngleRad(const PanelCorners& before, const PanelCorners& after) {
     const Vector chordBefore = before.back - before.front;
     const Vector chordAfter = after.back - after.front;
-    const double angleBefore = angleBetween(before.backUp, chordBefore);
-    const double angleAfter = angleBetween(after.frontUp, chordAfter);
-    const double lengthBefore = chordBefore.norm();
-    const double lengthAfter = chordAfter.norm();
-    return (angleBefore * lengthAfter + angleAfter * lengthBefore) / (lengthBefore + lengthAfter);
+    // The shorter chord counts more, as on a circle through the three corners.
+    const double whole = chordBefore.norm() + chordAfter.norm();
+    const auto mean = [&](double ofBefore, double ofAfter) {
+        return (ofBefore * chordAfter.norm() + ofAfter * chordBefore.norm()) / whole;
+    };
+    const double slopeBefore = angleBetween(Vector::UnitX(), chordBefore);
+    const double slopeAfter = angleBetween(Vector::UnitX(), chordAfter);
+    const double level = mean(angleBetween(before.backUp, Vector::UnitX()),
+                              angleBetween(after.frontUp, Vector::UnitX()));
+    return level + withoutOvershoot(mean(slopeBefore, slopeAfter), slopeBefore, slopeAfter);
 }
 
 // The other end of a parabola over the chord that has `direction` at one end.

@@ -24,7 +24,8 @@ enum class LineMeeting {
 // The top or bottom line, one path per panel from its front corner to its back corner. At every
 // seam one angle against the seam's own direction is taken from the chords of both neighbours,
 // weighted so that a circle through the three corners would be followed, and used in both panels:
-// the two angles sum to 180 degrees by construction.
+// the two angles sum to 180 degrees by construction. Where the line turns from rising to falling at
+// a seam it is level there, so that a peak lies on its seam and nothing overshoots.
 [[nodiscard]] std::vector<Path> edgeCurves(const std::vector<PanelCorners>& panels,
                                            LineMeeting front, LineMeeting back);
 

@@ -32,9 +32,10 @@ FairCurveSolver::FairCurveSolver(const std::vector<double>& levelHeightsMm) {
 
 void FairCurveSolver::placeKnots(const std::vector<double>& levelHeightsMm) {
     const auto addPieces = [this](double fromMm, double toMm, std::size_t count) {
-        for (std::size_t i = 0; i < count; ++i)
+        for (std::size_t i = 0; i < count; ++i) {
             knotsMm_.push_back(fromMm + (toMm - fromMm) * static_cast<double>(i) /
                                             static_cast<double>(count));
+        }
     };
     addPieces(levelHeightsMm.front() - kRunOutBelowMm, levelHeightsMm.front(), kRunOutPieces);
     for (std::size_t level = 0; level + 1 < levelHeightsMm.size(); ++level) {

@@ -118,9 +118,10 @@ void FairCurveSolver::startTurns(Shape& shape, const ConstrainedMinimum& minimum
     shape.turnAt.clear();
     for (const std::size_t interval : shape.turnIn) {
         std::size_t best = levelKnots_[interval] + 1;
-        for (std::size_t k = best; k < levelKnots_[interval + 1]; ++k)
+        for (std::size_t k = best; k < levelKnots_[interval + 1]; ++k) {
             if (sign * minimum.rowValues[slopeRow(k)] > sign * minimum.rowValues[slopeRow(best)])
                 best = k;
+        }
         shape.turnAt.push_back(best);
         sign = -sign;
     }
@@ -143,9 +144,10 @@ bool FairCurveSolver::bendsAsAsked(const Shape& shape, const ConstrainedMinimum&
 bool FairCurveSolver::moveTurns(Shape& shape, const std::vector<LinearConstraint>& constraints,
                                 const ConstrainedMinimum& minimum) const {
     const auto isHeld = [&](std::size_t knot) {
-        for (std::size_t c = 0; c < constraints.size(); ++c)
+        for (std::size_t c = 0; c < constraints.size(); ++c) {
             if (!constraints[c].isEquality && constraints[c].row == bendRow(knot))
                 return minimum.multipliers[c] > tolerance::kConstraintRelative;
+        }
         return false;
     };
     bool hasMoved = false;
@@ -184,7 +186,7 @@ std::optional<ConstrainedMinimum> FairCurveSolver::fairestWithTurns(
 ConstrainedMinimum FairCurveSolver::fairest(Shape& shape) const {
     std::vector<LinearConstraint> monotone = levelConstraints(shape);
     addMonotone(shape, monotone);
-    const ConstrainedMinimum free = constrainedMinimum(gram_, monotone);
+    ConstrainedMinimum free = constrainedMinimum(gram_, monotone);
     if (!free.isFeasible || bendsAsAsked(shape, free)) return free;
     startTurns(shape, free);
     if (const auto best = fairestWithTurns(shape, monotone)) return *best;
@@ -216,9 +218,10 @@ SuppressionCurve FairCurveSolver::through(const std::vector<double>& valuesMm) c
     }
     const ConstrainedMinimum minimum = fairest(shape);
     if (!minimum.isFeasible) return plainThrough(valuesMm);
-    for (std::size_t k = 0; k < knotsMm_.size(); ++k)
+    for (std::size_t k = 0; k < knotsMm_.size(); ++k) {
         curve.knots.push_back({knotsMm_[k], valuesMm.front() + minimum.rowValues[riseRow(k)],
                                minimum.rowValues[slopeRow(k)] / kFairUnitMm});
+    }
     for (std::size_t level = 0; level < levelKnots_.size(); ++level)
         curve.knots[levelKnots_[level]].valueMm = valuesMm[level];
     return curve;

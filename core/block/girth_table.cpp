@@ -9,15 +9,17 @@ namespace {
 
 std::vector<Level> levelsOf(const CorsetFrame& frame, const Style& style) {
     std::vector<Level> levels;
-    for (const LevelRow& row : frame.levels)
+    for (const LevelRow& row : frame.levels) {
         levels.push_back({.name = std::string(keyOf(row.id)),
                           .heightMm = row.heightMm,
                           .bodyMm = row.bodyMm,
                           .targetMm = row.targetMm,
                           .lacingGapMm = row.gapMm});
-    for (const OwnLevel& own : style.ownLevels)
+    }
+    for (const OwnLevel& own : style.ownLevels) {
         levels.push_back(
             {.name = own.name, .heightMm = own.heightMm, .lacingGapMm = style.lacingGapMm});
+    }
     std::ranges::stable_sort(levels, std::ranges::greater{}, &Level::heightMm);
     return levels;
 }

@@ -95,10 +95,11 @@ Outcome<std::vector<LevelRow>> levelTable(const Body& body, const Style& style) 
     std::vector<LevelRow> rows;
     std::vector<Problem> problems;
     for (const LevelSource& source : kSources) {
-        if (isMeasured(body, source))
+        if (isMeasured(body, source)) {
             rows.push_back(rowOf(body, style, source));
-        else if (source.isNeeded)
+        } else if (source.isNeeded) {
             addMissing(body, source, problems);
+        }
     }
     const bool hasBelowWaist =
         std::ranges::any_of(rows, [](const LevelRow& row) { return row.heightMm < 0; });

@@ -13,10 +13,11 @@ constexpr double kPointedSlope = 2.5;
 void MonotoneLine::add(double x, double y) {
     const auto at = std::lower_bound(knots_.begin(), knots_.end(), x,
                                      [](const Knot& knot, double value) { return knot.x < value; });
-    if (at != knots_.end() && at->x == x)
+    if (at != knots_.end() && at->x == x) {
         at->y = y;
-    else
+    } else {
         knots_.insert(at, {x, y});
+    }
 }
 
 double MonotoneLine::secant(std::size_t interval) const {

@@ -52,9 +52,10 @@ double PanelWidths::seamAtMm(std::size_t seam) const {
 
 std::size_t PanelWidths::sideSeam() const {
     std::size_t nearest = 1;
-    for (std::size_t seam = 2; seam + 1 < widthMm.size(); ++seam)
+    for (std::size_t seam = 2; seam + 1 < widthMm.size(); ++seam) {
         if (std::abs(seamAtMm(seam) - sideLineMm) < std::abs(seamAtMm(nearest) - sideLineMm))
             nearest = seam;
+    }
     return nearest;
 }
 
@@ -77,9 +78,10 @@ PanelWidths panelWidths(const Body& body, const Style& style, double referenceMm
     const double frontUnitMm = (widths.sideLineMm - firstMm) / frontUnits;
     const double backUnitMm = (referenceMm - widths.sideLineMm) / backUnits;
     widths.widthMm.push_back(firstMm);
-    for (std::size_t panel = 1; panel < relative.size(); ++panel)
+    for (std::size_t panel = 1; panel < relative.size(); ++panel) {
         widths.widthMm.push_back(relative[panel] * (partBefore(panel) * frontUnitMm +
                                                     (1 - partBefore(panel)) * backUnitMm));
+    }
     return widths;
 }
 

@@ -16,9 +16,10 @@ void checkOutline(const Panel& panel, std::vector<Problem>& problems) {
     if (outline.isEmpty()) return;
     if (const auto gap = gapOf(outline))
         problems.push_back({.code = ProblemCode::outlineOpen, .panel = panel.name, .at = gap});
-    if (const auto at = selfCrossingOf(flattened(outline, tolerance::kCheckFlatnessMm)))
+    if (const auto at = selfCrossingOf(flattened(outline, tolerance::kCheckFlatnessMm))) {
         problems.push_back(
             {.code = ProblemCode::outlineCrossesItself, .panel = panel.name, .at = at});
+    }
 }
 
 std::string nearestLevel(const Pattern& pattern, double heightMm) {
@@ -136,10 +137,11 @@ void checkGirth(const Pattern& pattern, const Level& level, std::vector<Problem>
              .figures = {
                  {"value", girthMm}, {"target", wantedMm}, {"limit", tolerance::kGirthMm}}});
     };
-    if (level.targetMm && std::abs(girthMm - *level.targetMm) > tolerance::kGirthMm)
+    if (level.targetMm && std::abs(girthMm - *level.targetMm) > tolerance::kGirthMm) {
         report(*level.targetMm);
-    else if (level.patternMm && std::abs(girthMm - *level.patternMm) > tolerance::kGirthMm)
+    } else if (level.patternMm && std::abs(girthMm - *level.patternMm) > tolerance::kGirthMm) {
         report(*level.patternMm);
+    }
 }
 
 }  // namespace

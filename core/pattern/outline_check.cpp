@@ -65,7 +65,7 @@ std::optional<Point> selfCrossingOf(const std::vector<Point>& closedChain) {
             const std::size_t j = order[second];
             if (lowest(j) > highest) break;
             if ((i + 1) % count == j || (j + 1) % count == i) continue;
-            if (const auto at = meetingPoint(start(i), end(i), start(j), end(j))) return at;
+            if (auto at = meetingPoint(start(i), end(i), start(j), end(j))) return at;
         }
     }
     return std::nullopt;

@@ -32,9 +32,10 @@ const Edge& edgeAt(const Pattern& pattern, const EdgeRef& ref) {
 
 Path outlineOf(const Panel& panel) {
     Path outline;
-    for (const Edge& edge : panel.edges)
+    for (const Edge& edge : panel.edges) {
         outline.pieces.insert(outline.pieces.end(), edge.path.pieces.begin(),
                               edge.path.pieces.end());
+    }
     return outline;
 }
 
