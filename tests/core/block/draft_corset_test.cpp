@@ -27,6 +27,20 @@ TEST(DraftCorset, seamPassesOverTheBustPoint) {
     }
 }
 
+TEST(DraftCorset, sweetheartPeaksOnTheBustSeam) {
+    for (const Body& body : {samples::average(), samples::straight(), samples::petite()}) {
+        const auto pattern = draftCorset(body, Style{});
+        ASSERT_TRUE(pattern);
+        const double peakMm = pattern->panels[0].edges[1].path.end().y();
+        for (const Panel& panel : pattern->panels) {
+            EXPECT_LT(boundsOf(panel.edges[2].path).highest.y(), peakMm + 1.5) << panel.name;
+        }
+        // The dip at the centre is the lowest place of the front panel's top.
+        const Path& top = pattern->panels[0].edges[2].path;
+        EXPECT_NEAR(boundsOf(top).lowest.y(), top.end().y(), 1e-6);
+    }
+}
+
 TEST(DraftCorset, suppressionSumsToWhatEachLevelAsks) {
     const auto frame = corsetFrame(samples::average(), Style{});
     ASSERT_TRUE(frame);
