@@ -13,7 +13,9 @@ struct InkPoint {
     std::int64_t yUm = 0;
 
     bool operator==(const InkPoint&) const = default;
-    auto operator<=>(const InkPoint&) const = default;
+    bool operator<(const InkPoint& other) const {
+        return xUm != other.xUm ? xUm < other.xUm : yUm < other.yUm;
+    }
 };
 
 // A closed polygon on the ink grid, first point not repeated. Coordinates within +-1 km, so that

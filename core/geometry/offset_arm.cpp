@@ -53,7 +53,7 @@ OffsetArm armAtEnd(const OffsetChain& chain, double reachMm) {
     arm.beyond = chain.endDirection;
     arm.outward = {chain.endDirection.y(), -chain.endDirection.x()};
     arm.widthMm = chain.widthMm;
-    arm.points.push_back(chain.points.back() + reachMm * arm.beyond);
+    arm.points.emplace_back(chain.points.back() + reachMm * arm.beyond);
     appendInwards(chain.points.rbegin(), chain.points.rend(),
                   std::min(reachMm, halfLengthMm(chain.points)), arm.points);
     return arm;
@@ -64,7 +64,7 @@ OffsetArm armAtStart(const OffsetChain& chain, double reachMm) {
     arm.beyond = -chain.startDirection;
     arm.outward = {chain.startDirection.y(), -chain.startDirection.x()};
     arm.widthMm = chain.widthMm;
-    arm.points.push_back(chain.points.front() + reachMm * arm.beyond);
+    arm.points.emplace_back(chain.points.front() + reachMm * arm.beyond);
     appendInwards(chain.points.begin(), chain.points.end(),
                   std::min(reachMm, halfLengthMm(chain.points)), arm.points);
     return arm;

@@ -73,8 +73,9 @@ CleanedLoop positiveRegion(const std::vector<Point>& rawLoop) {
         return cleaned;
     }
     takeLargest(positiveRings(loop), cleaned);
-    // Rounding crossings to the grid can leave a ring touching or crossing itself by one step; in
-    // tests some ten in 20,000. Parted there and cleaned once more it is simple.
+    // Rounding crossings to the grid can leave a ring touching or crossing itself by one step: two
+    // of the 20,000 random outlines of the tests. Parted there, and cleaned once more, it is
+    // simple.
     for (int k = 0; k < kMostRepairs && !cleaned.outer.empty() && !isSimple(cleaned.outer); ++k) {
         takeLargest({largestPartAtTouches(cleaned.outer)}, cleaned);
         if (isSimple(cleaned.outer)) break;

@@ -41,7 +41,8 @@ std::vector<Band> bandsOf(const Path& outline) {
     for (std::size_t k = 0; k + 1 < points.size() && !bands.empty(); ++k) {
         const Point& a = points[k];
         const Point& b = points[k + 1];
-        const auto [low, high] = std::minmax(a.y(), b.y());
+        const double low = std::min(a.y(), b.y());
+        const double high = std::max(a.y(), b.y());
         const std::size_t last = bandOf(high + kLabelClearMm);
         for (std::size_t n = bandOf(low - kLabelClearMm); n <= last; ++n) {
             Band& band = bands[n];
