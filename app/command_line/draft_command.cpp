@@ -76,7 +76,7 @@ ExitCode put(const Call& call, const DraftInput& input) {
     return ExitCode::done;
 }
 
-ExitCode failedBy(const std::vector<InputFault>& faults) {
+ExitCode refusedBy(const std::vector<InputFault>& faults) {
     std::vector<Problem> all;
     for (const InputFault& fault : faults) {
         sayProblems(fault.problems, LengthUnit::centimetre, fault.where);
@@ -89,7 +89,7 @@ ExitCode run(const Call& call) {
     for (const auto& problem : {checkBlock(call), checkDate(call)})
         if (problem) return failedBy({*problem});
     const ReadInput read = readDraftInput(call);
-    if (!read.faults.empty()) return failedBy(read.faults);
+    if (!read.faults.empty()) return refusedBy(read.faults);
     const GarmentOutcome outcome = draftGarment(read.input.set, read.input.style);
     sayProblems(outcome.problems, read.input.set.unit);
     if (!outcome.tracings) return exitCodeFor(outcome.problems);
