@@ -22,11 +22,11 @@ Folio longFolio() {
     const Garment garment = folio.garments[0];
     for (int i = 2; i < 16; ++i) {
         folio.measurementSets.push_back(set);
-        folio.measurementSets.back().id += "-" + std::to_string(i);
+        folio.measurementSets.back().id.append("-").append(std::to_string(i));
     }
     for (int i = 2; i < 24; ++i) {
         folio.garments.push_back(garment);
-        folio.garments.back().id += "-" + std::to_string(i);
+        folio.garments.back().id.append("-").append(std::to_string(i));
     }
     return folio;
 }
