@@ -62,7 +62,7 @@ QString CheckText::written() {
 }  // namespace
 
 std::string checkText(const std::vector<GarmentCheck>& checks, LengthUnit unit) {
-    return CheckText(checks, unit).written().toStdString();
+    return terminalText(CheckText(checks, unit).written());
 }
 
 }  // namespace coutil

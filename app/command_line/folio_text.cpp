@@ -4,6 +4,7 @@
 #include <QString>
 #include <QStringList>
 
+#include "app/command_line/messages.h"
 #include "ui/words/trade_words.h"
 
 namespace coutil {
@@ -58,6 +59,6 @@ QString FolioText::written() {
 
 }  // namespace
 
-std::string folioText(const Folio& folio) { return FolioText(folio).written().toStdString(); }
+std::string folioText(const Folio& folio) { return terminalText(FolioText(folio).written()); }
 
 }  // namespace coutil

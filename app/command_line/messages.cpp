@@ -31,8 +31,14 @@ std::optional<Problem> printToStandardOutput(const std::string& bytes) {
 
 }  // namespace
 
+std::string terminalText(QString text) {
+    text.replace(QChar(QChar::Nbsp), QLatin1Char(' '));
+    text.replace(QChar(0x202F), QLatin1Char(' '));  // narrow unbreaking blank
+    return text.toStdString();
+}
+
 std::string sentenceLine(const Problem& problem, LengthUnit unit) {
-    return asOneLine(problemSentence(problem, unit).toStdString());
+    return asOneLine(terminalText(problemSentence(problem, unit)));
 }
 
 void sayProblems(const std::vector<Problem>& problems, LengthUnit unit, std::string_view where) {

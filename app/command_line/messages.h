@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QString>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -9,6 +10,10 @@
 #include "core/units/length.h"
 
 namespace coutil {
+
+// Text for a terminal: the narrow and unbreaking blanks of typeset text become plain ones, so that
+// a search for "97 cm" finds it.
+[[nodiscard]] std::string terminalText(QString text);
 
 // The sentence of a problem as one line: what a maker's text brought along (line breaks, control
 // characters) becomes blanks.

@@ -4,6 +4,8 @@
 #include <QGuiApplication>
 #include <QTimeZone>
 #include <array>
+#include <cstdio>
+#include <optional>
 
 #include "app/command_line/command.h"
 #include "app/command_line/messages.h"
@@ -48,10 +50,16 @@ constexpr std::array kOptions{
     kHelpOption};
 constexpr std::array<std::string_view, 2> kRequired{"--paper", "-o"};
 
+// Qt's own remarks on its surroundings are no message of ours; only what ends the program is told.
+void tellOnlyTheWorst(QtMsgType type, const QMessageLogContext&, const QString& text) {
+    if (type == QtFatalMsg) std::fputs(qPrintable(text + QLatin1Char('\n')), stderr);
+}
+
 // Letters on the sheets need Qt's fonts, and those a QGuiApplication: one without a display.
 class OffscreenLetters {
   public:
     OffscreenLetters() : previous_(qgetenv("QT_QPA_PLATFORM")) {
+        qInstallMessageHandler(&tellOnlyTheWorst);
         qputenv("QT_QPA_PLATFORM", "offscreen");
         app_.emplace(count_, words_);
     }
