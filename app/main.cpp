@@ -5,9 +5,7 @@
 
 #include "app/command_line/command_line.h"
 #include "app/command_line/exit_code.h"
-#if __has_include("ui/window/run_window.h")
 #include "ui/window/run_window.h"
-#endif
 
 int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + (argc > 0 ? 1 : 0), argv + argc);
@@ -15,9 +13,5 @@ int main(int argc, char** argv) {
         return static_cast<int>(coutil::runCommandLine(words));
     if (!coutil::hasDisplay(words)) return static_cast<int>(coutil::ExitCode::badInput);
     QApplication app(argc, argv);
-#if __has_include("ui/window/run_window.h")
     return coutil::runWindow(app, QApplication::arguments().mid(1));
-#else
-    return static_cast<int>(coutil::ExitCode::badInput);
-#endif
 }

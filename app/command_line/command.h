@@ -14,6 +14,7 @@ struct Command {
     CallForm form;
     const char* summary = "";  // English, marked for translation
     ExitCode (*run)(const Call& call) = nullptr;
+    bool needsLetters = false;  // draws text, for which Qt wants its fonts
 };
 
 // All commands, in the order of the job.

@@ -8,6 +8,7 @@
 
 #include "app/command_line/command.h"
 #include "app/command_line/messages.h"
+#include "app/command_line/surroundings.h"
 
 namespace coutil {
 namespace {
@@ -29,6 +30,7 @@ bool isMeantAsFile(const std::string& word) {
 }
 
 ExitCode run(const Command& command, std::span<const std::string> words) {
+    const Surroundings surroundings(command.needsLetters);
     const Outcome<Call> call = readCall(command.form, words);
     if (!call) return failedBy(call.problems);
     if (call->has("--help")) return giveResult(helpText(command), {});
@@ -61,6 +63,7 @@ Wanted wantedBy(std::span<const std::string> words) {
 ExitCode runCommandLine(std::span<const std::string> words) {
     const std::string& first = words.front();
     if (const Command* command = commandNamed(first)) return run(*command, words.subspan(1));
+    const Surroundings surroundings(false);
     if (isHelp(first)) return giveResult(helpText(), {});
     if (first == "--version") return giveResult("coutil " COUTIL_VERSION "\n", {});
     return refuse(first);

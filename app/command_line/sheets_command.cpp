@@ -1,11 +1,7 @@
-#include <QByteArray>
 #include <QDate>
 #include <QDateTime>
-#include <QGuiApplication>
 #include <QTimeZone>
 #include <array>
-#include <cstdio>
-#include <optional>
 
 #include "app/command_line/command.h"
 #include "app/command_line/messages.h"
@@ -50,31 +46,6 @@ constexpr std::array kOptions{
     kHelpOption};
 constexpr std::array<std::string_view, 2> kRequired{"--paper", "-o"};
 
-// Qt's own remarks on its surroundings are no message of ours; only what ends the program is told.
-void tellOnlyTheWorst(QtMsgType type, const QMessageLogContext&, const QString& text) {
-    if (type == QtFatalMsg) std::fputs(qPrintable(text + QLatin1Char('\n')), stderr);
-}
-
-// Letters on the sheets need Qt's fonts, and those a QGuiApplication: one without a display.
-class OffscreenLetters {
-  public:
-    OffscreenLetters() : previous_(qgetenv("QT_QPA_PLATFORM")) {
-        qInstallMessageHandler(&tellOnlyTheWorst);
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-        app_.emplace(count_, words_);
-    }
-    ~OffscreenLetters() { qputenv("QT_QPA_PLATFORM", previous_); }
-    OffscreenLetters(const OffscreenLetters&) = delete;
-    OffscreenLetters& operator=(const OffscreenLetters&) = delete;
-
-  private:
-    QByteArray previous_;
-    char name_[7] = "coutil";
-    int count_ = 1;
-    char* words_[2] = {name_, nullptr};
-    std::optional<QGuiApplication> app_;
-};
-
 PdfInfo infoFor(const TracingTitle& title) {
     PdfInfo info;
     info.title = QString::fromStdString(title.client.empty() ? title.garment
@@ -102,11 +73,10 @@ ExitCode run(const Call& call) {
     const Outcome<SheetPlan> plan = plannedSheets(*opened->outcome.tracings, *choices);
     if (!plan) return failedBy(plan.problems, unit);
     sayProblems(plan.problems, unit);
-    const OffscreenLetters letters;
     const TracingTitle title = titleFor(*opened, call);
     const Outcome<PdfEnd> written =
         writeSheetsPdf(drawnSheets(*opened, *plan, title), infoFor(title),
-                       QString::fromLocal8Bit(call.value("-o")->c_str()));
+                       QString::fromStdString(*call.value("-o")));
     return written ? ExitCode::done : failedBy(written.problems, unit);
 }
 
@@ -115,7 +85,8 @@ ExitCode run(const Call& call) {
 Command sheetsCommand() {
     return {{"sheets", "F.coutil", kOptions, kRequired, {}},
             QT_TRANSLATE_NOOP("CommandLine", "writes the sheets to print at home, true to scale"),
-            &run};
+            &run,
+            true};
 }
 
 }  // namespace coutil
