@@ -1820,10 +1820,6 @@
         <translation>%1 liegen lassen</translation>
     </message>
     <message>
-        <source>It stays where it is; the File menu finds it again</source>
-        <translation>Sie bleibt, wo sie ist; das Menü Mappe findet sie wieder</translation>
-    </message>
-    <message>
         <source>Recent folios</source>
         <translation>Zuletzt benutzte Mappen</translation>
     </message>
@@ -1842,6 +1838,10 @@
     <message>
         <source>missing: %1</source>
         <translation>fehlt: %1</translation>
+    </message>
+    <message>
+        <source>It stays where it is; the Folio menu finds it again</source>
+        <translation>Sie bleibt, wo sie ist; das Menü Mappe findet sie wieder</translation>
     </message>
 </context>
 <context>
