@@ -41,6 +41,184 @@
     </message>
 </context>
 <context>
+    <name>CheckText</name>
+    <message>
+        <source>note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>%1: no problems</source>
+        <translation>%1: keine Probleme</translation>
+    </message>
+    <message>
+        <source>%1: estimated: %2 %3, give or take %4 (%5)</source>
+        <translation>%1: geschätzt: %2 %3 ± %4 (%5)</translation>
+    </message>
+    <message>
+        <source>The file is whole.</source>
+        <translation>Die Datei ist unversehrt.</translation>
+    </message>
+</context>
+<context>
+    <name>CommandLine</name>
+    <message>
+        <source>prints problems of the pattern; looks whether the file is whole</source>
+        <translation>nennt Probleme des Schnitts; prüft, ob die Datei unversehrt ist</translation>
+    </message>
+    <message>
+        <source>the readings of one day</source>
+        <translation>die Maße eines Tages</translation>
+    </message>
+    <message>
+        <source>the decisions for the garment</source>
+        <translation>die Machart des Stücks</translation>
+    </message>
+    <message>
+        <source>put one measurement or style entry (ease.waist=-40) over the files; may be repeated</source>
+        <translation>ein Maß oder einen Eintrag der Machart (ease.waist=-40) über die Dateien legen; mehrfach erlaubt</translation>
+    </message>
+    <message>
+        <source>the kind of block</source>
+        <translation>die Art des Grundschnitts</translation>
+    </message>
+    <message>
+        <source>what the garment is called (Corset)</source>
+        <translation>wie das Stück heißt (Korsett)</translation>
+    </message>
+    <message>
+        <source>what a new folio calls the client (the name of the file)</source>
+        <translation>wie eine neue Mappe die Kundin nennt (Name der Datei)</translation>
+    </message>
+    <message>
+        <source>the folio: a new one, or one that gets another garment</source>
+        <translation>die Mappe: eine neue, oder eine, die ein weiteres Stück bekommt</translation>
+    </message>
+    <message>
+        <source>drafts a block from measurements into a folio</source>
+        <translation>konstruiert einen Grundschnitt nach Maßen in eine Mappe</translation>
+    </message>
+    <message>
+        <source>[OPTION ...]</source>
+        <translation>[OPTION ...]</translation>
+    </message>
+    <message>
+        <source>coutil [F.coutil]    opens the window, with a folio if one is named</source>
+        <translation>coutil [F.coutil]    öffnet das Fenster, mit einer Mappe, wenn eine genannt ist</translation>
+    </message>
+    <message>
+        <source>coutil COMMAND --help tells the options of one command.</source>
+        <translation>coutil BEFEHL --help nennt die Optionen eines Befehls.</translation>
+    </message>
+    <message>
+        <source>Exit: 0 done; 1 check found problems; 2 wrong input or call, nothing written; 3 a file can&apos;t be read or is damaged.</source>
+        <translation>Rückgabe: 0 fertig; 1 check fand Probleme; 2 falsche Eingabe oder falscher Aufruf, nichts geschrieben; 3 eine Datei ist unlesbar oder beschädigt.</translation>
+    </message>
+    <message>
+        <source>prints client, measurement sets, garments and timeline</source>
+        <translation>nennt Kundin, Maßsätze, Stücke und Zeitleiste</translation>
+    </message>
+    <message>
+        <source>prints the master: all panels of one revision</source>
+        <translation>gibt den Gesamtschnitt aus: alle Schnittteile einer Fassung</translation>
+    </message>
+    <message>
+        <source>which garment, when the folio has several</source>
+        <translation>welches Stück, wenn die Mappe mehrere hat</translation>
+    </message>
+    <message>
+        <source>pencil or latest (latest)</source>
+        <translation>pencil oder latest (latest)</translation>
+    </message>
+    <message>
+        <source>the date to use, so that a run can be repeated to the byte</source>
+        <translation>das Datum, damit sich ein Lauf Byte für Byte wiederholen lässt</translation>
+    </message>
+    <message>
+        <source>leave the client&apos;s name out</source>
+        <translation>den Namen der Kundin weglassen</translation>
+    </message>
+    <message>
+        <source>the file to write (standard output)</source>
+        <translation>die Datei, die geschrieben wird (Standardausgabe)</translation>
+    </message>
+    <message>
+        <source>as JSON</source>
+        <translation>als JSON</translation>
+    </message>
+    <message>
+        <source>as SVG, in true millimetres</source>
+        <translation>als SVG, in wahren Millimetern</translation>
+    </message>
+    <message>
+        <source>as DXF, layers after ASTM D6673</source>
+        <translation>als DXF, Lagen nach ASTM D6673</translation>
+    </message>
+    <message>
+        <source>show this help</source>
+        <translation>diese Hilfe zeigen</translation>
+    </message>
+    <message>
+        <source>A4, A3, A0, Letter, Legal, Tabloid, a roll, or 200x300 in mm</source>
+        <translation>A4, A3, A0, Letter, Legal, Tabloid, eine Rolle oder 200x300 in mm</translation>
+    </message>
+    <message>
+        <source>turn the paper (whichever way needs fewer sheets)</source>
+        <translation>Papier quer (sonst, was weniger Blätter braucht)</translation>
+    </message>
+    <message>
+        <source>keep the paper upright</source>
+        <translation>Papier hochkant</translation>
+    </message>
+    <message>
+        <source>what the printer leaves white (10)</source>
+        <translation>was der Drucker weiß lässt (10)</translation>
+    </message>
+    <message>
+        <source>what neighbouring sheets share (10)</source>
+        <translation>wie weit sich Nachbarblätter überlappen (10)</translation>
+    </message>
+    <message>
+        <source>correction of the printer across the paper (1)</source>
+        <translation>Korrektur des Druckers quer zum Papier (1)</translation>
+    </message>
+    <message>
+        <source>correction of the printer along the paper (1)</source>
+        <translation>Korrektur des Druckers längs des Papiers (1)</translation>
+    </message>
+    <message>
+        <source>print the mirrored twin of every pair as well</source>
+        <translation>gegengleiche Teile mitdrucken</translation>
+    </message>
+    <message>
+        <source>where the search for fewer sheets starts</source>
+        <translation>Anfangswert der Suche nach weniger Blättern</translation>
+    </message>
+    <message>
+        <source>how long it searches; 0 takes the quick layout</source>
+        <translation>wie lange gesucht wird; 0 nimmt die schnelle Anordnung</translation>
+    </message>
+    <message>
+        <source>the PDF to write</source>
+        <translation>das PDF, das geschrieben wird</translation>
+    </message>
+    <message>
+        <source>writes the sheets to print at home, true to scale</source>
+        <translation>schreibt die Blätter zum Ausdrucken, maßstabsgetreu</translation>
+    </message>
+    <message>
+        <source>prints the tracings: panels with allowances and marks, to cut</source>
+        <translation>gibt die Schnittkopien aus: Schnittteile mit Nahtzugaben und Zeichen, zum Zuschneiden</translation>
+    </message>
+</context>
+<context>
     <name>DemoSinger</name>
     <message>
         <source>Leonore, soprano</source>
@@ -53,6 +231,33 @@
     <message>
         <source>Corset for act two</source>
         <translation>Korsett für den zweiten Akt</translation>
+    </message>
+</context>
+<context>
+    <name>FolioText</name>
+    <message>
+        <source>Measurements of %1:</source>
+        <translation>Maße vom %1:</translation>
+    </message>
+    <message>
+        <source>Measurements of %1, taken by %2:</source>
+        <translation>Maße vom %1, gemessen von %2:</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Notiz: %1</translation>
+    </message>
+    <message>
+        <source>Garment %1, begun on %2: %3 panels a half</source>
+        <translation>Stück %1, begonnen am %2: %3 Schnittteile je Hälfte</translation>
+    </message>
+    <message>
+        <source>pencil, from the measurements of %1</source>
+        <translation>Bleistift, nach den Maßen vom %1</translation>
+    </message>
+    <message>
+        <source>Client: %1</source>
+        <translation>Kundin: %1</translation>
     </message>
 </context>
 <context>
@@ -526,20 +731,44 @@
         <translation>{path} muss eins hiervon sein, in Anführungszeichen: {text}.</translation>
     </message>
     <message>
-        <source>There is no call “{subject}”[; did you mean “{detail}”?] coutil --help lists them.</source>
-        <translation>Einen Befehl „{subject}“ gibt es nicht[; war „{detail}“ gemeint?] coutil --help nennt alle.</translation>
+        <source>The folio has a garment called “{path}” already; choose another name.</source>
+        <translation>Die Mappe hat schon ein Stück „{path}“; anderen Namen wählen.</translation>
     </message>
     <message>
-        <source>The call {subject} needs {detail}; coutil --help shows how.</source>
-        <translation>Der Befehl {subject} braucht {detail}; coutil --help zeigt, wie.</translation>
+        <source>There is no call “{path}”[; did you mean “{text}”?] coutil --help lists them.</source>
+        <translation>Einen Befehl „{path}“ gibt es nicht[; war „{text}“ gemeint?] coutil --help nennt alle.</translation>
     </message>
     <message>
-        <source>There is no option “{subject}”[ for {detail}]; coutil --help lists the options.</source>
-        <translation>Eine Option „{subject}“ gibt es nicht[ für {detail}]; coutil --help nennt die Optionen.</translation>
+        <source>The call {path} needs {text}; coutil --help shows how.</source>
+        <translation>Der Befehl {path} braucht {text}; coutil --help zeigt, wie.</translation>
     </message>
     <message>
-        <source>Option {subject} cannot be “{detail}”[: it must lie between {lowest} and {highest}]; coutil --help shows what it takes.</source>
-        <translation>Die Option {subject} kann nicht „{detail}“ sein[: sie muss zwischen {lowest} und {highest} liegen]; coutil --help zeigt, was sie nimmt.</translation>
+        <source>There is no option “{path}”[ for {text}]; coutil --help lists the options.</source>
+        <translation>Eine Option „{path}“ gibt es nicht[ für {text}]; coutil --help nennt die Optionen.</translation>
+    </message>
+    <message>
+        <source>Option {path} cannot be “{text}”[: it must lie between {lowest} and {highest}]; coutil --help shows what it takes.</source>
+        <translation>Die Option {path} kann nicht „{text}“ sein[: sie muss zwischen {lowest} und {highest} liegen]; coutil --help zeigt, was sie nimmt.</translation>
+    </message>
+    <message>
+        <source>Option {path} needs a value after it[: {text}].</source>
+        <translation>Nach der Option {path} fehlt ein Wert[: {text}].</translation>
+    </message>
+    <message>
+        <source>Option {path} is there twice; leave one of them out.</source>
+        <translation>Die Option {path} steht zweimal da; eine davon weglassen.</translation>
+    </message>
+    <message>
+        <source>Options {path} and {text} exclude each other; leave one of them out.</source>
+        <translation>Die Optionen {path} und {text} schließen einander aus; eine davon weglassen.</translation>
+    </message>
+    <message>
+        <source>“{path}” is one word too many[ for {text}]; leave it out, or put quotes around a name with blanks.</source>
+        <translation>„{path}“ ist ein Wort zu viel[ für {text}]; weglassen, oder einen Namen mit Leerzeichen in Anführungszeichen setzen.</translation>
+    </message>
+    <message>
+        <source>There is no display to open a window on; coutil --help lists the calls that need none.</source>
+        <translation>Kein Bildschirm da, um ein Fenster zu öffnen; coutil --help nennt die Befehle, die keinen brauchen.</translation>
     </message>
 </context>
 <context>
