@@ -1,7 +1,11 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <optional>
+#include <utility>
+#include <vector>
 
 #include "ui/canvas/scene_painter.h"
 
@@ -16,6 +20,7 @@ constexpr double kPencilPx = 1.25;
 constexpr double kHairlinePx = 1.0;
 constexpr double kSmallestNumberPx = 9;
 constexpr double kLargestNumberPx = 56;
+constexpr std::array kLabelPx{11, 10, 9};
 
 QPen cosmetic(const QColor& colour, double widthPx, Qt::PenStyle style = Qt::SolidLine) {
     QPen pen(colour, widthPx, style, Qt::RoundCap, Qt::RoundJoin);
@@ -23,7 +28,7 @@ QPen cosmetic(const QColor& colour, double widthPx, Qt::PenStyle style = Qt::Sol
     return pen;
 }
 
-// The text block in the middle of a panel: the large number and the small label under it.
+// Where number and label stand on the screen; sizes of 0 leave them out.
 struct Block {
     QRectF number;
     int numberPx = 0;
@@ -31,31 +36,37 @@ struct Block {
     int labelPx = 0;
 };
 
+void placeLabel(const ScenePanel& panel, const TableLook& look, Block& block) {
+    if (panel.label.isEmpty()) return;
+    const QRectF room = look.view.toPx(panel.labelRoom);
+    QFont font(look.font);
+    for (const int px : kLabelPx) {
+        font.setPixelSize(px);
+        const QFontMetricsF metrics(font);
+        double widest = 0;
+        for (const QString& line : panel.label) {
+            widest = std::max(widest, metrics.horizontalAdvance(line));
+        }
+        const double high = static_cast<double>(panel.label.size()) * metrics.lineSpacing();
+        if (widest > room.width() || high > room.height()) continue;
+        block.labelPx = px;
+        block.label = QRectF(0, 0, widest, high);
+        block.label.moveCenter(room.center());
+        return;
+    }
+}
+
 Block blockOf(const ScenePanel& panel, const TableLook& look) {
     Block block;
+    placeLabel(panel, look, block);
     const QRectF room = look.view.toPx(panel.numberRoom);
-    const auto lines = static_cast<double>(panel.label.size());
-    double height =
-        std::min({room.height() * (lines > 0 ? 0.4 : 0.7), room.width() * 0.6, kLargestNumberPx});
-    if (height < kSmallestNumberPx) return block;
-    block.numberPx = static_cast<int>(height);
-    const QPointF middle = room.center();
-    const double width = height * 0.75 * std::max<double>(1, double(panel.number.size()));
-    block.number = QRectF(middle.x() - width / 2, middle.y() - height / 2, width, height);
-    if (lines == 0) return block;
-    QFont font(look.font);
-    font.setPixelSize(11);
-    const QFontMetricsF metrics(font);
-    double widest = 0;
-    for (const QString& line : panel.label) {
-        widest = std::max(widest, metrics.horizontalAdvance(line));
-    }
-    const double needed = height + lines * metrics.lineSpacing();
-    block.number.moveTop(middle.y() - std::min(needed, room.height()) / 2);
-    if (widest > room.width() || needed > room.height()) return block;
-    block.labelPx = 11;
-    block.label = QRectF(middle.x() - widest / 2, block.number.bottom(), widest,
-                         lines * metrics.lineSpacing());
+    const double letters = std::max(1.0, static_cast<double>(panel.number.size()));
+    const double high =
+        std::min({room.height() * 0.8, room.width() * 0.9 / letters, kLargestNumberPx});
+    if (high < kSmallestNumberPx) return block;
+    block.numberPx = static_cast<int>(high);
+    block.number = QRectF(0, 0, high * 0.75 * letters, high);
+    block.number.moveCenter(room.center());
     return block;
 }
 
@@ -69,31 +80,50 @@ void paintArrow(QPainter& painter, const QPointF& tip, const QPointF& from) {
     painter.drawLine(tip, tip - u * 9 - across * 3);
 }
 
-// The grain line, open where number and label stand on it.
-void paintGrain(QPainter& painter, const TableLook& look, const QLineF& grain, const Block& block) {
-    const QPointF low = look.view.toPx(grain.p1());
-    const QPointF high = look.view.toPx(grain.p2());
-    painter.setPen(cosmetic(look.colours.cutting, kHairlinePx));
-    paintArrow(painter, low, high);
-    paintArrow(painter, high, low);
-    const QRectF gap = block.number.united(block.label).adjusted(-4, -4, 4, 4);
-    if (block.numberPx > 0 && low.x() > gap.left() && low.x() < gap.right() &&
-        low.y() > gap.bottom() && high.y() < gap.top()) {
-        painter.drawLine(low, QPointF(low.x(), gap.bottom()));
-        painter.drawLine(QPointF(high.x(), gap.top()), high);
-    } else {
-        painter.drawLine(low, high);
+// The part of a segment inside a rectangle as parameters 0..1; nothing where it passes by.
+std::optional<std::pair<double, double>> partInside(const QLineF& line, const QRectF& box) {
+    double from = 0;
+    double to = 1;
+    const auto cut = [&](double p, double q) {
+        if (p == 0) return q >= 0;
+        (p < 0 ? from : to) = p < 0 ? std::max(from, q / p) : std::min(to, q / p);
+        return from < to;
+    };
+    if (cut(-line.dx(), line.x1() - box.left()) && cut(line.dx(), box.right() - line.x1()) &&
+        cut(-line.dy(), line.y1() - box.top()) && cut(line.dy(), box.bottom() - line.y1())) {
+        return std::pair(from, to);
     }
+    return std::nullopt;
+}
+
+// The grain line, open where number and label stand; an end that would lie under them draws back.
+void paintGrain(QPainter& painter, const TableLook& look, const QLineF& grain, const Block& block) {
+    QLineF line(look.view.toPx(grain.p1()), look.view.toPx(grain.p2()));
+    const auto hidden = partInside(line, block.number.united(block.label).adjusted(-5, -5, 5, 5));
+    painter.setPen(cosmetic(look.colours.cutting, kHairlinePx));
+    std::vector<QLineF> shown{line};
+    if (hidden) {
+        const QPointF gapStart = line.pointAt(hidden->first);
+        const QPointF gapEnd = line.pointAt(hidden->second);
+        shown.clear();
+        if (hidden->first > 0) shown.emplace_back(line.p1(), gapStart);
+        if (hidden->second < 1) shown.emplace_back(gapEnd, line.p2());
+    }
+    if (shown.empty()) return;
+    for (const QLineF& part : shown) painter.drawLine(part);
+    paintArrow(painter, shown.front().p1(), shown.back().p2());
+    paintArrow(painter, shown.back().p2(), shown.front().p1());
 }
 
 void paintBlock(QPainter& painter, const TableLook& look, const ScenePanel& panel,
                 const Block& block) {
-    if (block.numberPx == 0) return;
     QFont font(look.font);
-    font.setPixelSize(block.numberPx);
-    painter.setFont(font);
-    painter.setPen(look.colours.paleNumber);
-    painter.drawText(block.number, Qt::AlignCenter | Qt::TextDontClip, panel.number);
+    if (block.numberPx > 0) {
+        font.setPixelSize(block.numberPx);
+        painter.setFont(font);
+        painter.setPen(look.colours.paleNumber);
+        painter.drawText(block.number, Qt::AlignCenter | Qt::TextDontClip, panel.number);
+    }
     if (block.labelPx == 0) return;
     font.setPixelSize(block.labelPx);
     painter.setFont(font);

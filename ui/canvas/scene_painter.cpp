@@ -12,7 +12,6 @@ void paintSheets(QPainter& painter, const TableLook& look) {
     if (look.scene.sheets.empty()) return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing, false);
-    QFont font(look.font);
     for (const SceneSheet& sheet : look.scene.sheets) {
         const QRectF frame = look.view.toPx(sheet.frame);
         if (!frame.intersects(look.area)) continue;
@@ -21,14 +20,22 @@ void paintSheets(QPainter& painter, const TableLook& look) {
         painter.setPen(edge);
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(frame);
-        const int size = static_cast<int>(std::min(frame.width(), frame.height()) * 0.16);
-        if (size < 9) continue;
-        font.setPixelSize(std::min(size, 60));
-        painter.setFont(font);
-        painter.setPen(look.colours.paleNumber);
-        painter.drawText(frame, Qt::AlignCenter, sheet.name);
     }
     painter.restore();
+}
+
+// On top of the panels: a name may stand inside one, where no line runs.
+void paintSheetNames(QPainter& painter, const TableLook& look) {
+    QFont font(look.font);
+    painter.setPen(look.colours.text);
+    for (const SceneSheet& sheet : look.scene.sheets) {
+        const QRectF room = look.view.toPx(sheet.nameRoom);
+        const int size = static_cast<int>(std::min(room.width() * 0.5, room.height() * 0.8));
+        if (sheet.nameRoom.isEmpty() || size < 9) continue;
+        font.setPixelSize(std::min(size, 40));
+        painter.setFont(font);
+        painter.drawText(room, Qt::AlignCenter, sheet.name);
+    }
 }
 
 void paintDrawings(QPainter& painter, const TableLook& look) {
@@ -69,6 +76,7 @@ void paintScene(QPainter& painter, const TableLook& look) {
     paintDrawings(painter, look);
     paintSheets(painter, look);
     paintPanels(painter, look);
+    paintSheetNames(painter, look);
     paintLevels(painter, look);
     paintLetterings(painter, look);
     paintLevelNames(painter, look);

@@ -57,6 +57,8 @@ class Table : public QWidget {
   signals:
     void pointedAt(const coutil::TablePlace& place);
     void pickedChanged(const coutil::TablePlace& place);
+    void clicked(const coutil::TablePlace& place);    // with the left button, without a drag
+    void letGo();                                     // Esc with nothing picked
     void activated(const coutil::TablePlace& place);  // double click, or Enter on what is picked
     void pointerAt(std::optional<QPointF> mm);        // nothing when it left
     void viewChanged();

@@ -37,7 +37,10 @@ void Table::keyPressEvent(QKeyEvent* event) {
             emit activated(picked());
             return;
         case Qt::Key_Escape:
-            if (picked().kind == TablePlace::Kind::nothing) break;
+            if (picked().kind == TablePlace::Kind::nothing) {
+                emit letGo();
+                break;
+            }
             pickPanel(picked().kind == TablePlace::Kind::edge ? picked().panel : -1);
             return;
         default:

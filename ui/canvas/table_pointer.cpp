@@ -85,8 +85,9 @@ void Table::mouseReleaseEvent(QMouseEvent* event) {
         return;
     }
     if (event->button() != Qt::LeftButton || wasDragged_) return;
-    TablePlace place = placeAt(event->position());
+    const TablePlace place = placeAt(event->position());
     pick(place);
+    emit clicked(place);
 }
 
 void Table::mouseDoubleClickEvent(QMouseEvent* event) {

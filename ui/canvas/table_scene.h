@@ -43,8 +43,9 @@ struct ScenePanel {
     std::vector<QLineF> notches;
     std::vector<QLineF> levels;   // only where levels do not run across the whole table
     std::optional<QLineF> grain;  // lower end, upper end
-    QRectF numberRoom;            // free place for the number, or for the label where there is one
-    QStringList label;            // lines under the number, may be empty
+    QRectF numberRoom;            // free place for the number; null: no number
+    QRectF labelRoom;             // free place for the label
+    QStringList label;            // its lines, may be empty
 };
 
 // A level across all panels.
@@ -64,6 +65,7 @@ struct SceneLettering {
 struct SceneSheet {
     QString name;
     QRectF frame;
+    QRectF nameRoom;  // free of lines; null where the name finds no place
 };
 
 // Something that paints itself, in mm with y DOWN from the upper left corner of `place`.
