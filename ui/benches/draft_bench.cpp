@@ -17,9 +17,7 @@
 namespace coutil {
 
 DraftBench::DraftBench(FolioDocument& document, Table& table, QWidget* parent)
-    : Bench(parent),
-      document_(document),
-      table_(table),
+    : TableBench(document, table, parent),
       more_(new MorePart(document)),
       picked_(new PickedFigures),
       problems_(new ProblemList),
@@ -37,15 +35,7 @@ DraftBench::DraftBench(FolioDocument& document, Table& table, QWidget* parent)
     column->addWidget(estimates_);
     column->addWidget(more_);
     column->addStretch(1);
-    connect(&document, &FolioDocument::draftedChanged, this, &DraftBench::showAll);
-    connect(&document, &FolioDocument::folioChanged, this, &DraftBench::showAll);
-    connect(&document, &FolioDocument::opened, this, &DraftBench::showAll);
-    connect(&table, &Table::pickedChanged, this, &DraftBench::showPicked);
-    connect(problems_, &ProblemList::pointed, this, &DraftBench::pointAt);
-    connect(problems_, &ProblemList::pointedAway, this,
-            [this] { table_.lightProblem(-1, std::nullopt); });
-    connect(problems_, &ProblemList::chosen, this, &DraftBench::goTo);
-    showAll();
+    pointWith(*problems_);
 }
 
 QString DraftBench::benchName() const { return tr("Draft"); }
@@ -56,77 +46,39 @@ void DraftBench::addPart(const QString& heading, StylePart* part) {
     parts_.push_back(part);
 }
 
-void DraftBench::enter() {
-    isEntered_ = true;
-    connect(&table_, &Table::hint, this, &Bench::hint, Qt::UniqueConnection);
-    showAll();
-    table_.fit();
-}
-
-void DraftBench::leave() {
-    isEntered_ = false;
-    disconnect(&table_, &Table::hint, this, &Bench::hint);
-    table_.setFaded(false);
-    table_.lightProblem(-1, std::nullopt);
-}
-
-// A bench that is not entered costs nothing; it catches up when it is.
-void DraftBench::showAll() {
-    if (!isEntered_) return;
-    const LengthUnit unit = document_.folio().unit;
+void DraftBench::showCard() {
+    const LengthUnit unit = document().folio().unit;
     for (StylePart* part : parts_) part->refresh();
     more_->refresh();
-    problems_->showProblems(document_.drafted().problems, unit);
-    const auto& body = document_.drafted().body;
+    problems_->showProblems(document().drafted().problems, unit);
+    const auto& body = document().drafted().body;
     estimates_->showEstimates(body ? body->estimates : std::vector<Estimate>(), unit);
-    showOnTable();
-    showPicked();
+    table().setFaded(!document().drafted().pattern);
+    pickedChanged();
 }
 
-void DraftBench::showOnTable() {
-    const auto& pattern = document_.lastGoodDraft().pattern;
+TableScene DraftBench::sceneNow() {
+    const auto& pattern = document().lastGoodDraft().pattern;
     TableScene scene;
-    if (pattern) scene = patternScene(*pattern, document_.folio().unit);
-    scene.unit = document_.folio().unit;
+    if (pattern) scene = patternScene(*pattern, document().folio().unit);
+    scene.unit = document().folio().unit;
     scene.caption = tr("pencil");
-    scene.emptyText =
-        document_.garment() == nullptr
-            ? tr("No garment on the table. Open the demo singer, start a new client or open a "
-                 "folio.")
-            : tr("Nothing to draft yet. The Measure bench (key 1) asks for the measurements that "
-                 "are still missing.");
-    table_.setScene(std::move(scene));
-    table_.setFaded(!document_.drafted().pattern);
+    scene.emptyText = nothingYet();
+    return scene;
 }
 
-void DraftBench::showPicked() {
-    if (!isEntered_) return;
-    const auto& pattern = document_.lastGoodDraft().pattern;
-    const int panel = table_.picked().panel;
-    if (!pattern || panel < 0 || static_cast<std::size_t>(panel) >= pattern->panels.size()) {
+ProblemSpot DraftBench::spotNow(const Problem& problem) const {
+    const auto& pattern = document().lastGoodDraft().pattern;
+    return pattern ? spotOf(problem, *pattern) : ProblemSpot{};
+}
+
+void DraftBench::pickedChanged() {
+    const auto& pattern = document().lastGoodDraft().pattern;
+    const auto panel = static_cast<std::size_t>(table().picked().panel);
+    if (!pattern || panel >= pattern->panels.size()) {
         picked_->showNothing();
-        return;
-    }
-    picked_->showPanel(pattern->panels[static_cast<std::size_t>(panel)], document_.folio().unit);
-}
-
-void DraftBench::pointAt(const Problem& problem) {
-    const auto& pattern = document_.lastGoodDraft().pattern;
-    if (!isEntered_ || !pattern) return;
-    const ProblemSpot spot = spotOf(problem, *pattern);
-    table_.lightProblem(spot.panel, spot.atMm);
-}
-
-void DraftBench::goTo(const Problem& problem) {
-    const auto& pattern = document_.lastGoodDraft().pattern;
-    if (!isEntered_ || !pattern) return;
-    const ProblemSpot spot = spotOf(problem, *pattern);
-    pointAt(problem);
-    if (spot.atMm) {
-        table_.centreOn(*spot.atMm);
-    } else if (spot.panel >= 0) {
-        const auto& panel = table_.scene().panels[static_cast<std::size_t>(spot.panel)];
-        table_.centreOn(panel.sewing.boundingRect().center());
+    } else {
+        picked_->showPanel(pattern->panels[panel], document().folio().unit);
     }
 }
 

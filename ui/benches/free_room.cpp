@@ -46,8 +46,8 @@ QRectF freeRoom(const Path& outline, const std::vector<double>& levelHeightsMm) 
         const Span span = insideAt(outline, {low, (low + high) / 2, high});
         const QRectF room(span.left + kOffLinesMm, low, span.right - span.left - 2 * kOffLinesMm,
                           high - low);
-        // A number wants to be about as high as wide: the smaller side counts.
-        const double worth = std::min(room.width(), room.height());
+        // A number wants to be about as high as wide: the smaller side counts, then the height.
+        const double worth = std::min(room.width(), room.height()) + room.height() / 16;
         if (worth <= bestWorth) continue;
         bestWorth = worth;
         best = room;

@@ -39,6 +39,36 @@ const Level* levelOf(const FolioDocument& document, const std::string& name) {
     return found == pattern->levels.end() ? nullptr : &*found;
 }
 
+// The measurement a level's girth is taken from.
+std::optional<Measurement> girthOf(const std::string& level) {
+    const auto id = levelNamed(level);
+    if (!id) return std::nullopt;
+    switch (*id) {
+        case LevelId::aboveBust:
+            return Measurement::upperChestGirth;
+        case LevelId::bust:
+            return Measurement::bustGirth;
+        case LevelId::underBust:
+            return Measurement::underBustGirth;
+        case LevelId::waist:
+            return Measurement::waistGirth;
+        case LevelId::highHip:
+            return Measurement::topHipGirth;
+        case LevelId::hip:
+            return Measurement::hipGirth;
+    }
+    return std::nullopt;
+}
+
+const Estimate* estimateOf(const FolioDocument& document, const std::string& level) {
+    const auto& body = document.lastGoodDraft().body;
+    const auto girth = girthOf(level);
+    if (!body || !girth) return nullptr;
+    const auto found = std::find_if(body->estimates.begin(), body->estimates.end(),
+                                    [&](const Estimate& e) { return e.id == *girth; });
+    return found == body->estimates.end() ? nullptr : &*found;
+}
+
 }  // namespace
 
 GirthTable::GirthTable(FolioDocument& document, QWidget* parent)
@@ -113,7 +143,15 @@ void GirthTable::showRow(const Row& row) {
         return figure(level == nullptr ? std::optional<double>() : read(*level), unit());
     };
     row.height->setText(at([](const Level& l) { return std::optional(l.heightMm); }));
-    row.body->setText(at([](const Level& l) { return l.bodyMm; }));
+    // An estimate shows as one, to the millimetre, with its likely error.
+    const Estimate* estimate = estimateOf(document(), row.level);
+    row.body->setText(estimate == nullptr
+                          ? at([](const Level& l) { return l.bodyMm; })
+                          : tr("~%1").arg(figure(std::round(estimate->valueMm), unit())));
+    row.body->setToolTip(
+        estimate == nullptr
+            ? QString()
+            : tr("Estimated, not measured: \u00b1 %1").arg(lengthText(estimate->sdMm, unit())));
     row.target->setText(at([](const Level& l) { return l.targetMm; }));
     row.pattern->setText(at([](const Level& l) { return l.patternMm; }));
 }

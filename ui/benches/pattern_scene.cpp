@@ -1,6 +1,7 @@
 #include "ui/benches/pattern_scene.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "ui/benches/free_room.h"
@@ -12,7 +13,8 @@ namespace coutil {
 namespace {
 
 constexpr double kWaistTickMm = 5;
-constexpr double kNameOffMm = 12;
+// Seam positions where a seam's name may stand, best first.
+constexpr std::array kNamePositionsMm{40.0, 25.0, -30.0, -50.0, 60.0, 110.0, 140.0};
 
 // Short ticks inwards at the waist marks of both seams.
 void addWaistMarks(ScenePanel& made, const Panel& panel, const Placement& placement) {
@@ -50,27 +52,26 @@ ScenePanel scenePanel(const Pattern& pattern, std::size_t index, const Placement
     return made;
 }
 
-// Between the lower ends of a seam's two edges, else above the upper ones, else beside the seam.
-SceneLettering seamLettering(const Seam& seam, const QPainterPath& front,
-                             const QPainterPath& back) {
-    const auto ends = [](const QPainterPath& path, bool isUpper) {
-        const QPointF a = path.pointAtPercent(0);
-        const QPointF b = path.pointAtPercent(1);
-        return (a.y() > b.y()) == isUpper ? a : b;
-    };
+std::optional<QPointF> betweenEdges(const Pattern& pattern, const Seam& seam,
+                                    const std::vector<Placement>& placements, double positionMm) {
+    const auto front = pointAtSeamPosition(edgeAt(pattern, seam.front), positionMm);
+    const auto back = pointAtSeamPosition(edgeAt(pattern, seam.back), positionMm);
+    if (!front || !back) return std::nullopt;
+    return (painterPoint(placed(*front, placements[seam.front.panel])) +
+            painterPoint(placed(*back, placements[seam.back.panel]))) /
+           2;
+}
+
+// Between the two edges: all names in one row above the waist, where the gaps are widest, else
+// wherever along the seam there is room.
+SceneLettering seamLettering(const Pattern& pattern, const Seam& seam,
+                             const std::vector<Placement>& placements) {
     SceneLettering made;
     made.text = QString::fromStdString(seam.name);
-    const QPointF lowFront = ends(front, false);
-    const QPointF lowBack = ends(back, false);
-    const QPointF highFront = ends(front, true);
-    const QPointF highBack = ends(back, true);
-    made.places = {
-        {(lowFront.x() + lowBack.x()) / 2, std::min(lowFront.y(), lowBack.y()) - kNameOffMm},
-        {(highFront.x() + highBack.x()) / 2, std::max(highFront.y(), highBack.y()) + kNameOffMm}};
-    for (const double part : {0.35, 0.65, 0.2, 0.8}) {
-        const QPointF a = front.pointAtPercent(part);
-        const QPointF b = back.pointAtPercent(1 - part);
-        made.places.emplace_back((a + b) / 2);
+    for (const double position : kNamePositionsMm) {
+        if (const auto place = betweenEdges(pattern, seam, placements, position)) {
+            made.places.push_back(*place);
+        }
     }
     return made;
 }
@@ -93,7 +94,7 @@ TableScene patternScene(const Pattern& pattern, LengthUnit unit) {
         SceneEdge& back = scene.panels[seam.back.panel].edges[seam.back.edge];
         front.partner = sceneRef(seam.back);
         back.partner = sceneRef(seam.front);
-        scene.letterings.push_back(seamLettering(seam, front.path, back.path));
+        scene.letterings.push_back(seamLettering(pattern, seam, placements));
     }
     const double waistY = placements.empty() ? 0 : placements.front().shift.y();
     for (const Level& level : pattern.levels) {

@@ -2,6 +2,7 @@
 
 #include "core/pattern/pattern.h"
 #include "core/units/length.h"
+#include "ui/benches/problem_spot.h"
 #include "ui/canvas/table_scene.h"
 
 namespace coutil {
@@ -20,11 +21,7 @@ inline constexpr double kSpaceBetweenPanelsMm = 34;
 // Area of a panel in the square of the maker's unit: "212.4 cm²", "32.9 sq in".
 [[nodiscard]] QString areaText(const Panel& panel, LengthUnit unit);
 
-// Where a problem is on the scene of this pattern: its panel's number (-1: none named), the place.
-struct ProblemSpot {
-    int panel = -1;
-    std::optional<QPointF> atMm;
-};
+// Where a problem is on the scene of this pattern.
 [[nodiscard]] ProblemSpot spotOf(const Problem& problem, const Pattern& pattern);
 
 }  // namespace coutil

@@ -49,8 +49,15 @@ void ProblemLine::showProblem(const Problem& problem, LengthUnit unit) {
     setAccessibleName(text);
 }
 
-void ProblemLine::enterEvent(QEnterEvent*) { emit pointed(true); }
-void ProblemLine::leaveEvent(QEvent*) { emit pointed(hasFocus()); }
+void ProblemLine::enterEvent(QEnterEvent*) {
+    update();
+    emit pointed(true);
+}
+
+void ProblemLine::leaveEvent(QEvent*) {
+    update();
+    emit pointed(hasFocus());
+}
 
 void ProblemLine::focusInEvent(QFocusEvent* event) {
     QFrame::focusInEvent(event);
@@ -93,6 +100,11 @@ ProblemList::ProblemList(QWidget* parent)
     column_->addWidget(none_);
 }
 
+// A line that loses the keyboard because the window goes must not speak to a list half gone.
+ProblemList::~ProblemList() {
+    for (ProblemLine* line : lines_) line->disconnect(this);
+}
+
 ProblemLine* ProblemList::makeLine() {
     auto* line = new ProblemLine(this);
     const std::size_t index = lines_.size();
@@ -102,7 +114,6 @@ ProblemLine* ProblemList::makeLine() {
         } else {
             emit pointedAway();
         }
-        lines_[index]->update();
     });
     connect(line, &ProblemLine::chosen, this, [this, index] {
         if (index < problems_.size()) emit chosen(problems_[index]);

@@ -45,6 +45,7 @@ class ProblemList : public QWidget {
 
   public:
     explicit ProblemList(QWidget* parent = nullptr);
+    ~ProblemList() override;
     void showProblems(const std::vector<Problem>& problems, LengthUnit unit);
     [[nodiscard]] const std::vector<Problem>& problems() const { return problems_; }
 

@@ -6,7 +6,7 @@
 
 #include "core/block/draft_corset.h"
 #include "ui/benches/card_text.h"
-#include "ui/benches/seam_names.h"
+#include "ui/benches/seam_text.h"
 #include "ui/benches/share_field.h"
 #include "ui/benches/shares.h"
 #include "ui/words/trade_words.h"
@@ -100,7 +100,7 @@ void SeamSharesPart::rebuild(std::size_t seams) {
     }
     fields_.clear();
     for (std::size_t s = 0; s < seams; ++s) {
-        auto* heading = quietText(seamName(s));
+        auto* heading = quietText(seamText(s));
         heading->setAlignment(Qt::AlignRight);
         grid_->addWidget(heading, 0, static_cast<int>(s) + 1);
     }
@@ -111,7 +111,7 @@ void SeamSharesPart::rebuild(std::size_t seams) {
         grid_->addWidget(new QLabel(name), line, 0);
         for (std::size_t s = 0; s < seams; ++s) {
             auto* field =
-                new ShareField(tr("Share of seam %1 at the level %2").arg(seamName(s), name));
+                new ShareField(tr("Share of seam %1 at the level %2").arg(seamText(s), name));
             field->setDecimals(0);
             field->setMinimumWidth(36);
             grid_->addWidget(field, line, static_cast<int>(s) + 1);
@@ -121,7 +121,7 @@ void SeamSharesPart::rebuild(std::size_t seams) {
                         style.seamShares[level] =
                             sharesWithOneSet(seamSharesInForce(style, level), s, share);
                     },
-                    tr("Share of seam %1").arg(seamName(s)),
+                    tr("Share of seam %1").arg(seamText(s)),
                     QStringLiteral("share %1 %2").arg(int(level)).arg(s));
             });
             connect(field, &ShareField::left, this, &StylePart::endRun);
@@ -155,19 +155,19 @@ void FrontPartsPart::refresh() {
         dropAll(seams_);
         for (std::size_t s = 0; s < count; ++s) {
             auto* field = new ShareField(
-                tr("Part of seam %1 taken from the panel in front").arg(seamName(s)));
-            field->setPrefix(tr("%1: ").arg(seamName(s)));
+                tr("Part of seam %1 taken from the panel in front").arg(seamText(s)));
+            field->setPrefix(tr("%1: ").arg(seamText(s)));
             grid_->addWidget(field, static_cast<int>(s) / 3, static_cast<int>(s) % 3);
             connect(field, &ShareField::edited, this, [this, s](double share) {
-                edit([=](Style& style) { style.frontPart[seamName(s).toStdString()] = share; },
-                     tr("Split of seam %1").arg(seamName(s)), QStringLiteral("split %1").arg(s));
+                edit([=](Style& style) { style.frontPart[seamText(s).toStdString()] = share; },
+                     tr("Split of seam %1").arg(seamText(s)), QStringLiteral("split %1").arg(s));
             });
             connect(field, &ShareField::left, this, &StylePart::endRun);
             seams_.push_back(field);
         }
     }
     for (std::size_t s = 0; s < count; ++s) {
-        const auto given = style().frontPart.find(seamName(s).toStdString());
+        const auto given = style().frontPart.find(seamText(s).toStdString());
         seams_[s]->setShare(given == style().frontPart.end() ? kEvenSplit : given->second);
     }
 }

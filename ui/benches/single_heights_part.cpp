@@ -6,7 +6,7 @@
 
 #include "core/block/draft_corset.h"
 #include "ui/benches/card_text.h"
-#include "ui/benches/seam_names.h"
+#include "ui/benches/seam_text.h"
 #include "ui/document/folio_document.h"
 #include "ui/fields/length_field.h"
 #include "ui/words/trade_words.h"
@@ -57,7 +57,7 @@ void SingleHeightsPart::rebuild(std::size_t seams) {
     grid_->addWidget(quietText(tr("Top edge")), 0, 1);
     grid_->addWidget(quietText(tr("Bottom edge")), 0, 2);
     for (std::size_t s = 0; s < seams; ++s) {
-        const QString name = seamName(s);
+        const QString name = seamText(s);
         const std::string key = name.toStdString();
         const int line = static_cast<int>(s) + 1;
         grid_->addWidget(new QLabel(tr("Seam %1").arg(name)), line, 0);

@@ -14,6 +14,8 @@
 
 #include "ui/benches/draft_bench.h"
 #include "ui/benches/measure_bench.h"
+#include "ui/benches/print_bench.h"
+#include "ui/benches/trace_bench.h"
 #include "ui/canvas/table.h"
 #include "ui/document/state_folder.h"
 #include "ui/window/card_area.h"
@@ -64,6 +66,8 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     layOut();
     addBench(new MeasureBench(document_, *table_, this));
     addBench(new DraftBench(document_, *table_, this));
+    addBench(new TraceBench(document_, *table_, this));
+    addBench(new PrintBench(document_, *table_, this));
     addBenchKeys();
     connectFiles();
     connectMenus();
