@@ -5,2072 +5,2301 @@
     <name>AskUser</name>
     <message>
         <source>Folios (*.coutil)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mappen (*.coutil)</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Unsaved changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Änderungen</translation>
     </message>
     <message>
         <source>This folio has unsaved changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Mappe hat ungespeicherte Änderungen.</translation>
     </message>
     <message>
         <source>The folio of %1 has unsaved changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mappe von %1 hat ungespeicherte Änderungen.</translation>
     </message>
     <message>
         <source>Save them before it is closed?</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Schließen speichern?</translation>
     </message>
     <message>
         <source>Close without saving</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen ohne zu speichern</translation>
     </message>
     <message>
         <source>Open a folio</source>
-        <translation type="unfinished"></translation>
+        <translation>Mappe öffnen</translation>
     </message>
     <message>
         <source>Save the folio</source>
-        <translation type="unfinished"></translation>
+        <translation>Mappe speichern</translation>
     </message>
 </context>
 <context>
-    <name>BottomEdgePart</name>
+    <name>CheckText</name>
     <message>
-        <source>Shape of the bottom edge</source>
-        <translation type="unfinished"></translation>
+        <source>note</source>
+        <translation>Hinweis</translation>
     </message>
     <message>
-        <source>Straight</source>
-        <translation type="unfinished"></translation>
+        <source>warning</source>
+        <translation>Warnung</translation>
     </message>
     <message>
-        <source>Curved</source>
-        <translation type="unfinished"></translation>
+        <source>error</source>
+        <translation>Fehler</translation>
     </message>
     <message>
-        <source>Pointed</source>
-        <translation type="unfinished"></translation>
+        <source>%1: no problems</source>
+        <translation>%1: keine Probleme</translation>
     </message>
     <message>
-        <source>Dipped over the hip</source>
-        <translation type="unfinished"></translation>
+        <source>%1: estimated: %2 %3, give or take %4 (%5)</source>
+        <translation>%1: geschätzt: %2 %3 ± %4 (%5)</translation>
     </message>
     <message>
-        <source>Bottom edge shape</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Centre front</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bottom edge at the centre front</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Side</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bottom edge at the side</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Centre back</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bottom edge at the centre back</source>
-        <translation type="unfinished"></translation>
+        <source>The file is whole.</source>
+        <translation>Die Datei ist unversehrt.</translation>
     </message>
 </context>
 <context>
-    <name>ClosurePart</name>
+    <name>CommandLine</name>
     <message>
-        <source>%1, %2 in all</source>
-        <translation type="unfinished"></translation>
+        <source>prints problems of the pattern; looks whether the file is whole</source>
+        <translation>nennt Probleme des Schnitts; prüft, ob die Datei unversehrt ist</translation>
     </message>
     <message>
-        <source>Panels a half</source>
-        <translation type="unfinished"></translation>
+        <source>the readings of one day</source>
+        <translation>die Maße eines Tages</translation>
     </message>
     <message>
-        <source>Busk</source>
-        <translation type="unfinished"></translation>
+        <source>the decisions for the garment</source>
+        <translation>die Machart des Stücks</translation>
     </message>
     <message>
-        <source>On the fold</source>
-        <translation type="unfinished"></translation>
+        <source>put one measurement or style entry (ease.waist=-40) over the files; may be repeated</source>
+        <translation>ein Maß oder einen Eintrag der Machart (ease.waist=-40) über die Dateien legen; mehrfach erlaubt</translation>
     </message>
     <message>
-        <source>Seam</source>
-        <translation type="unfinished"></translation>
+        <source>the kind of block</source>
+        <translation>die Art des Grundschnitts</translation>
     </message>
     <message>
-        <source>Centre front</source>
-        <translation type="unfinished"></translation>
+        <source>what the garment is called (Corset)</source>
+        <translation>wie das Stück heißt (Korsett)</translation>
     </message>
     <message>
-        <source>Lacing gap</source>
-        <translation type="unfinished"></translation>
+        <source>what a new folio calls the client (the name of the file)</source>
+        <translation>wie eine neue Mappe die Kundin nennt (Name der Datei)</translation>
     </message>
     <message>
-        <source>Number of panels</source>
-        <translation type="unfinished"></translation>
+        <source>the folio: a new one, or one that gets another garment</source>
+        <translation>die Mappe: eine neue, oder eine, die ein weiteres Stück bekommt</translation>
     </message>
     <message>
-        <source>Front closure</source>
-        <translation type="unfinished"></translation>
+        <source>drafts a block from measurements into a folio</source>
+        <translation>konstruiert einen Grundschnitt nach Maßen in eine Mappe</translation>
+    </message>
+    <message>
+        <source>[OPTION ...]</source>
+        <translation>[OPTION ...]</translation>
+    </message>
+    <message>
+        <source>coutil [F.coutil]    opens the window, with a folio if one is named</source>
+        <translation>coutil [F.coutil]    öffnet das Fenster, mit einer Mappe, wenn eine genannt ist</translation>
+    </message>
+    <message>
+        <source>coutil COMMAND --help tells the options of one command.</source>
+        <translation>coutil BEFEHL --help nennt die Optionen eines Befehls.</translation>
+    </message>
+    <message>
+        <source>Exit: 0 done; 1 check found problems; 2 wrong input or call, nothing written; 3 a file can&apos;t be read or is damaged.</source>
+        <translation>Rückgabe: 0 fertig; 1 check fand Probleme; 2 falsche Eingabe oder falscher Aufruf, nichts geschrieben; 3 eine Datei ist unlesbar oder beschädigt.</translation>
+    </message>
+    <message>
+        <source>prints client, measurement sets, garments and timeline</source>
+        <translation>nennt Kundin, Maßsätze, Stücke und Zeitleiste</translation>
+    </message>
+    <message>
+        <source>prints the master: all panels of one revision</source>
+        <translation>gibt den Gesamtschnitt aus: alle Schnittteile einer Fassung</translation>
+    </message>
+    <message>
+        <source>which garment, when the folio has several</source>
+        <translation>welches Stück, wenn die Mappe mehrere hat</translation>
+    </message>
+    <message>
+        <source>pencil or latest (latest)</source>
+        <translation>pencil oder latest (latest)</translation>
+    </message>
+    <message>
+        <source>the date to use, so that a run can be repeated to the byte</source>
+        <translation>das Datum, damit sich ein Lauf Byte für Byte wiederholen lässt</translation>
+    </message>
+    <message>
+        <source>leave the client&apos;s name out</source>
+        <translation>den Namen der Kundin weglassen</translation>
+    </message>
+    <message>
+        <source>the file to write (standard output)</source>
+        <translation>die Datei, die geschrieben wird (Standardausgabe)</translation>
+    </message>
+    <message>
+        <source>as JSON</source>
+        <translation>als JSON</translation>
+    </message>
+    <message>
+        <source>as SVG, in true millimetres</source>
+        <translation>als SVG, in wahren Millimetern</translation>
+    </message>
+    <message>
+        <source>as DXF, layers after ASTM D6673</source>
+        <translation>als DXF, Lagen nach ASTM D6673</translation>
+    </message>
+    <message>
+        <source>show this help</source>
+        <translation>diese Hilfe zeigen</translation>
+    </message>
+    <message>
+        <source>A4, A3, A0, Letter, Legal, Tabloid, a roll, or 200x300 in mm</source>
+        <translation>A4, A3, A0, Letter, Legal, Tabloid, eine Rolle oder 200x300 in mm</translation>
+    </message>
+    <message>
+        <source>turn the paper (whichever way needs fewer sheets)</source>
+        <translation>Papier quer (sonst, was weniger Blätter braucht)</translation>
+    </message>
+    <message>
+        <source>keep the paper upright</source>
+        <translation>Papier hochkant</translation>
+    </message>
+    <message>
+        <source>what the printer leaves white (10)</source>
+        <translation>was der Drucker weiß lässt (10)</translation>
+    </message>
+    <message>
+        <source>what neighbouring sheets share (10)</source>
+        <translation>wie weit sich Nachbarblätter überlappen (10)</translation>
+    </message>
+    <message>
+        <source>correction of the printer across the paper (1)</source>
+        <translation>Korrektur des Druckers quer zum Papier (1)</translation>
+    </message>
+    <message>
+        <source>correction of the printer along the paper (1)</source>
+        <translation>Korrektur des Druckers längs des Papiers (1)</translation>
+    </message>
+    <message>
+        <source>print the mirrored twin of every pair as well</source>
+        <translation>gegengleiche Teile mitdrucken</translation>
+    </message>
+    <message>
+        <source>where the search for fewer sheets starts</source>
+        <translation>Anfangswert der Suche nach weniger Blättern</translation>
+    </message>
+    <message>
+        <source>how long it searches; 0 takes the quick layout</source>
+        <translation>wie lange gesucht wird; 0 nimmt die schnelle Anordnung</translation>
+    </message>
+    <message>
+        <source>the PDF to write</source>
+        <translation>das PDF, das geschrieben wird</translation>
+    </message>
+    <message>
+        <source>writes the sheets to print at home, true to scale</source>
+        <translation>schreibt die Blätter zum Ausdrucken, maßstabsgetreu</translation>
+    </message>
+    <message>
+        <source>prints the tracings: panels with allowances and marks, to cut</source>
+        <translation>gibt die Schnittkopien aus: Schnittteile mit Nahtzugaben und Zeichen, zum Zuschneiden</translation>
     </message>
 </context>
 <context>
     <name>DemoSinger</name>
     <message>
         <source>Leonore, soprano</source>
-        <translation type="unfinished"></translation>
+        <translation>Leonore, Sopran</translation>
     </message>
     <message>
         <source>An invented singer to try things with</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine erfundene Sängerin zum Ausprobieren</translation>
     </message>
     <message>
         <source>Corset for act two</source>
-        <translation type="unfinished"></translation>
+        <translation>Korsett für den zweiten Akt</translation>
     </message>
 </context>
 <context>
-    <name>DraftBench</name>
+    <name>FolioText</name>
     <message>
-        <source>Problems</source>
-        <translation type="unfinished"></translation>
+        <source>Measurements of %1:</source>
+        <translation>Maße vom %1:</translation>
     </message>
     <message>
-        <source>Panels and closures</source>
-        <translation type="unfinished"></translation>
+        <source>Measurements of %1, taken by %2:</source>
+        <translation>Maße vom %1, gemessen von %2:</translation>
     </message>
     <message>
-        <source>Girths</source>
-        <translation type="unfinished"></translation>
+        <source>Note: %1</source>
+        <translation>Notiz: %1</translation>
     </message>
     <message>
-        <source>Top edge, up from the waist</source>
-        <translation type="unfinished"></translation>
+        <source>Garment %1, begun on %2: %3 panels a half</source>
+        <translation>Stück %1, begonnen am %2: %3 Schnittteile je Hälfte</translation>
     </message>
     <message>
-        <source>Bottom edge, down from the waist</source>
-        <translation type="unfinished"></translation>
+        <source>pencil, from the measurements of %1</source>
+        <translation>Bleistift, nach den Maßen vom %1</translation>
     </message>
     <message>
-        <source>Estimates</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Draft</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pencil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No garment on the table. Open the demo singer, start a new client or open a folio.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing to draft yet. The Measure bench (key 1) asks for the measurements that are still missing.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>EstimateList</name>
-    <message>
-        <source>%1 about %2 ± %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, from %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Everything was measured.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>FolioFiles</name>
-    <message>
-        <source>Saved as %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Recovered as it was at the last change. Save it to keep it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>client</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>FrontPartsPart</name>
-    <message>
-        <source>Part of seam %1 taken from the panel in front</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: </source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Split of seam %1</source>
-        <translation type="unfinished"></translation>
+        <source>Client: %1</source>
+        <translation>Kundin: %1</translation>
     </message>
 </context>
 <context>
     <name>Garment</name>
     <message>
         <source>Corset</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>GarmentLine</name>
-    <message>
-        <source>Name of the garment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Client without a name</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no garment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Garment: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Choose, add or rename a garment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;New garment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Rename garment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Corset</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>New garment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Rename garment to %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>GirthTable</name>
-    <message>
-        <source>Height</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Body</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ease</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pattern</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Laced this tightly: stop at pain, numbness or short breath. Not when pregnant, after surgery, with hernia, reflux, lung or heart trouble, an implanted device, or still growing; ask a doctor. Not for sleep or exercise.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ease at the level %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The waist is taken in by %1, %2 % of the body.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The waist has %1 of ease, %2 % of the body.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>in %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>JobLine</name>
-    <message>
-        <source>Unit of lengths</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The unit that lengths are shown in and typed in when none is named</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>cm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>inch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 (key %2)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lengths in %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>KeySheet</name>
-    <message>
-        <source>Keys</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Window</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 2 3 4</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Measure, Draft, Trace, Print</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Alt 1 to Alt 4</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the same while typing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tab</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>next field, next part of the window</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>F1 or ?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>this sheet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Folio</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>new client</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>open a folio</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>save</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+S</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>save under another name</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>undo</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>redo</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Figures</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Up, Down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one step of the unit: 1 mm, 1/16 in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Shift, Alt with them</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ten times, a tenth</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>back to what stood there</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Enter, Tab</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>done</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>12 + 3/8 in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>sums, fractions and units may be typed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Table</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>F</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>fit everything in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>+ and -</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>zoom</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Wheel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>zoom about the pointer</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Space or middle drag</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pan</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>next panel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>next edge of the panel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>let go</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>LengthField</name>
-    <message>
-        <source>was %1 %2</source>
-        <comment>a figure with its unit</comment>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>LevelGapsPart</name>
-    <message>
-        <source>Lacing gap at the level %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>MainWindow</name>
-    <message>
-        <source>Unsaved work was found: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Recover</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>New client</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>position: across, up</comment>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>MeasureBench</name>
-    <message>
-        <source>Measure</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type the reading; up and down change it by a step, Enter goes on to the next</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 taken out</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Where the tape goes: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Usually %1 to %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>MeasureHead</name>
-    <message>
-        <source>without a date</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, by %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>New set</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a name or a label of your own</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>who held the tape</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A copy of these measurements, taken today</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>New measurement set</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Client</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Draft from</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Taken on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Taken by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Measurement set the garment is drafted from</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Taken by %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Note of the measurements</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Client %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Draft from the measurements of %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Taken on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Korsett</translation>
     </message>
 </context>
 <context>
     <name>MeasureScene</name>
     <message>
         <source>pencil</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleistift</translation>
     </message>
     <message>
         <source>The panels draw themselves once the needed readings are there</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schnittteile zeichnen sich, sobald die nötigen Maße da sind</translation>
     </message>
 </context>
 <context>
     <name>MeasurementGroups</name>
     <message>
         <source>Girths</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfänge</translation>
     </message>
     <message>
         <source>Heights from the waist</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen ab Taille</translation>
     </message>
     <message>
         <source>Widths and lengths</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>MeasurementRow</name>
-    <message>
-        <source>estimated ± %1, the average</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>estimated ± %1, from %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one of two</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Breiten und Längen</translation>
     </message>
 </context>
 <context>
     <name>MeasurementWords</name>
     <message>
         <source>Bust girth</source>
-        <translation type="unfinished"></translation>
+        <translation>Brustumfang</translation>
     </message>
     <message>
         <source>Under-bust girth</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterbrustumfang</translation>
     </message>
     <message>
         <source>Upper chest girth</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberbrustumfang</translation>
     </message>
     <message>
         <source>Waist girth</source>
-        <translation type="unfinished"></translation>
+        <translation>Taillenumfang</translation>
     </message>
     <message>
         <source>Top hip girth</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfang hohe Hüfte</translation>
     </message>
     <message>
         <source>Hip girth</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftumfang</translation>
     </message>
     <message>
         <source>Neck base girth</source>
-        <translation type="unfinished"></translation>
+        <translation>Halsansatzumfang</translation>
     </message>
     <message>
         <source>Shoulder length</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulterlänge</translation>
     </message>
     <message>
         <source>Across back width</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückenbreite</translation>
     </message>
     <message>
         <source>Across front width</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderbreite</translation>
     </message>
     <message>
         <source>Scye depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Armlochtiefe</translation>
     </message>
     <message>
         <source>Back neck to waist</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückenlänge</translation>
     </message>
     <message>
         <source>Front neck to waist</source>
-        <translation type="unfinished"></translation>
+        <translation>Halsgrube bis Taille</translation>
     </message>
     <message>
         <source>Side neck to bust point</source>
-        <translation type="unfinished"></translation>
+        <translation>Brusttiefe</translation>
     </message>
     <message>
         <source>Side neck over bust to waist</source>
-        <translation type="unfinished"></translation>
+        <translation>Vordere Länge</translation>
     </message>
     <message>
         <source>Bust point width</source>
-        <translation type="unfinished"></translation>
+        <translation>Brustpunktabstand</translation>
     </message>
     <message>
         <source>Side waist to hip</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenlänge Taille–Hüfte</translation>
     </message>
     <message>
         <source>Upper arm girth</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberarmumfang</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Körperhöhe</translation>
     </message>
     <message>
         <source>Front bust arc</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderer Brustbogen</translation>
     </message>
     <message>
         <source>Waist to under-bust</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille bis Unterbrust</translation>
     </message>
     <message>
         <source>Waist to bust</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille bis Brust</translation>
     </message>
     <message>
         <source>Waist to armpit</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille bis Achsel</translation>
     </message>
     <message>
         <source>Waist to high hip</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille bis hohe Hüfte</translation>
     </message>
     <message>
         <source>Waist to hip</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille bis Hüfte</translation>
     </message>
     <message>
         <source>Waist to lap</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille bis Schoß</translation>
     </message>
     <message>
         <source>Tape level around the fullest part of the bust, over the bra she will wear or none. Easy, not tight; let her breathe out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßband waagerecht um die stärkste Stelle der Brust, über dem BH, der später getragen wird, oder ohne. Locker, nicht stramm; ausatmen lassen.</translation>
     </message>
     <message>
         <source>Tape level around the ribs right under the breasts, snug, at the end of a breath out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßband waagerecht um die Rippen, direkt unter der Brust, anliegend, am Ende des Ausatmens.</translation>
     </message>
     <message>
         <source>Tape under the arms and over the top of the breasts, level at the back. Arms hang down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßband unter den Achseln durch und oberhalb der Brust entlang, im Rücken waagerecht. Arme hängen lassen.</translation>
     </message>
     <message>
         <source>Tie a string around the narrowest place and let it settle; measure along it, snug but not laced in. Leave the string on for the heights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Taillenband um die schmalste Stelle binden und sich setzen lassen; daran entlang messen, anliegend, nicht geschnürt. Das Band für die Höhen umlassen.</translation>
     </message>
     <message>
         <source>Tape level around the top of the hip bones, over the belly. Note how far below the waist string it lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßband waagerecht um die Oberkante der Hüftknochen und über den Bauch. Notieren, wie weit es unter dem Taillenband liegt.</translation>
     </message>
     <message>
         <source>Tape level around the fullest part of hips and seat, feet together. Note how far below the waist string it lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßband waagerecht um die stärkste Stelle von Hüfte und Gesäß, Füße zusammen. Notieren, wie weit es unter dem Taillenband liegt.</translation>
     </message>
     <message>
         <source>Tape around the root of the neck: over the bone at the back, past both sides, through the hollow in front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßband um den Halsansatz: hinten über den Halswirbel, an beiden Seiten vorbei, vorn durch die Halsgrube.</translation>
     </message>
     <message>
         <source>From the side of the neck, where a necklace lies, along the shoulder to its outer bone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Halsansatz an der Seite, wo eine Kette liegt, auf der Schulter entlang bis zum äußeren Schulterknochen.</translation>
     </message>
     <message>
         <source>Straight across the back from arm crease to arm crease, halfway between shoulder and armpit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer über den Rücken von Armansatz zu Armansatz, auf halber Höhe zwischen Schulter und Achsel.</translation>
     </message>
     <message>
         <source>Straight across the front from arm crease to arm crease, halfway between shoulder and armpit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer über die Vorderseite von Armansatz zu Armansatz, auf halber Höhe zwischen Schulter und Achsel.</translation>
     </message>
     <message>
         <source>Down the middle of the back, from the bone at the neck to a tape held level under the arms.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der hinteren Mitte vom Halswirbel abwärts bis zu einem Maßband, das waagerecht unter den Achseln liegt.</translation>
     </message>
     <message>
         <source>Down the middle of the back, from the bone at the neck to the waist string, following the hollow.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der hinteren Mitte vom Halswirbel bis zum Taillenband, der Wölbung folgend.</translation>
     </message>
     <message>
         <source>Down the middle of the front, from the hollow of the neck to the waist string, laid flat between the breasts.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der vorderen Mitte von der Halsgrube bis zum Taillenband, zwischen den Brüsten flach angelegt.</translation>
     </message>
     <message>
         <source>From the side of the neck straight down to the bust point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Halsansatz an der Seite gerade abwärts bis zum Brustpunkt.</translation>
     </message>
     <message>
         <source>From the side of the neck over the bust point and on to the waist string, close under the breast.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Halsansatz an der Seite über den Brustpunkt bis zum Taillenband, unter der Brust anliegend.</translation>
     </message>
     <message>
         <source>Straight across from one bust point to the other, without dipping between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Waagerecht von Brustpunkt zu Brustpunkt, ohne dazwischen einzusinken.</translation>
     </message>
     <message>
         <source>Down the side over the curve of the hip, from the waist string to the level of the hip girth.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Seite über die Hüftwölbung, vom Taillenband bis zur Höhe des Hüftumfangs.</translation>
     </message>
     <message>
         <source>Around the fullest part of the upper arm, arm hanging, muscle at ease.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um die stärkste Stelle des Oberarms, Arm hängend, Muskel locker.</translation>
     </message>
     <message>
         <source>Standing straight without shoes, back to a wall, from the floor to the top of the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufrecht ohne Schuhe, Rücken zur Wand, vom Boden bis zum Scheitel.</translation>
     </message>
     <message>
         <source>Over the fullest part of the bust, from side seam to side seam: the front&apos;s part of the bust girth. Agree first where the side seams run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die stärkste Stelle der Brust von Seitennaht zu Seitennaht: der vordere Teil des Brustumfangs. Vorher den Verlauf der Seitennähte festlegen.</translation>
     </message>
     <message>
         <source>At the front, straight up from the waist string to the crease under the breast. Measure the height, not along a curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorn senkrecht vom Taillenband bis zur Falte unter der Brust. Die Höhe messen, nicht der Wölbung nach.</translation>
     </message>
     <message>
         <source>Straight up from the waist string to the height of the bust point: hold a ruler upright beside her.</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkrecht vom Taillenband bis zur Höhe des Brustpunkts: ein Lineal aufrecht danebenhalten.</translation>
     </message>
     <message>
         <source>At the side, straight up from the waist string to a pencil held level under the arm.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Seite senkrecht vom Taillenband bis zu einem Stift, der waagerecht unter der Achsel liegt.</translation>
     </message>
     <message>
         <source>At the side, straight down from the waist string to where the top hip girth was taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Seite senkrecht vom Taillenband abwärts bis dorthin, wo die hohe Hüfte gemessen wurde.</translation>
     </message>
     <message>
         <source>At the side, straight down from the waist string to where the hip girth was taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Seite senkrecht vom Taillenband abwärts bis dorthin, wo der Hüftumfang gemessen wurde.</translation>
     </message>
     <message>
         <source>Seated upright on a hard chair: from the waist string down the front to the lap. The corset&apos;s front must not be longer.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>MessageBar</name>
-    <message>
-        <source>Close this message</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>MorePart</name>
-    <message>
-        <source>More</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Widths</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>100 % is the panel&apos;s usual width; the others give way.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What each seam takes in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Shares of the suppression in per cent. Change one and the others of its row follow.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Taken from the panel in front</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The rest of the seam&apos;s share comes from the panel behind.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Heights at single seams</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Along the seam from the waist mark: up for the top, down for the bottom edge.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lacing gap at single levels</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Leave empty for an even gap. An uneven gap hides a wrong girth.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Own levels</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Heights over the waist; below it with a minus.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>OwnLevelsPart</name>
-    <message>
-        <source>Add a level</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>level %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Name of own level %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Name of a level</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Height of own level %1 over the waist</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Height of a level</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Remove</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Remove own level %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Remove a level</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>PanelSharesPart</name>
-    <message>
-        <source>Front&apos;s share of the width</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Front&apos;s share</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>of the width, where the front bust arc was not measured</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Relative width of panel %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: </source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>PickedFigures</name>
-    <message>
-        <source>Click a panel, or press Tab on the table, for its figures.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Picked panel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Panel %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>in %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Length</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Above</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Below</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Width at %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Area</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ProblemLine</name>
-    <message>
-        <source>Error</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Warning</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ProblemList</name>
-    <message>
-        <source>No problems.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufrecht auf einem harten Stuhl sitzend: vom Taillenband vorn bis zum Schoß. Länger darf das Korsett vorn nicht sein.</translation>
     </message>
 </context>
 <context>
     <name>ProblemSentence</name>
     <message>
         <source>[{subject}: ]“{text}” is not a length; write it like 96, 37 3/4 in or 32.5 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>[{subject}: ]„{text}“ ist keine Länge; so schreiben: 96, 37 3/4 in oder 32,5 cm.</translation>
     </message>
     <message>
         <source>[{subject}: ]{text} is less than nothing; write a length without a minus sign.</source>
-        <translation type="unfinished"></translation>
+        <translation>[{subject}: ]{text} ist kleiner als null; Länge ohne Minuszeichen schreiben.</translation>
     </message>
     <message>
         <source>[{subject}: ]“{text}” is far longer than anything that can be sewn; check the figure and its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>[{subject}: ]„{text}“ ist weit länger als alles, was sich nähen lässt; Zahl und Einheit prüfen.</translation>
     </message>
     <message>
         <source>[Panel {panel}: ]the allowance swallows a corner of the sewing line[ ({value:fine})]; give this edge a narrower allowance or make the panel wider there.</source>
-        <translation type="unfinished"></translation>
+        <translation>[Schnittteil {panel}: ]Die Nahtzugabe verschluckt eine Ecke der Nahtlinie[ ({value:fine})]; dieser Kante eine schmalere Nahtzugabe geben oder das Schnittteil dort verbreitern.</translation>
     </message>
     <message>
         <source>[Panel {panel}: ]the cutting line comes nearer to the sewing line than asked[ ({value:fine} instead of {limit:fine})]; change the allowance of this edge or smooth the line there.</source>
-        <translation type="unfinished"></translation>
+        <translation>[Schnittteil {panel}: ]Die Schnittlinie kommt der Nahtlinie näher als verlangt[ ({value:fine} statt {limit:fine})]; die Nahtzugabe dieser Kante ändern oder die Linie dort glätten.</translation>
     </message>
     <message>
         <source>[Panel {panel}: ]the cutting line lies farther from the sewing line than asked[ ({value:fine} instead of {limit:fine})]; change the allowance of this edge or smooth the line there.</source>
-        <translation type="unfinished"></translation>
+        <translation>[Schnittteil {panel}: ]Die Schnittlinie liegt weiter von der Nahtlinie entfernt als verlangt[ ({value:fine} statt {limit:fine})]; die Nahtzugabe dieser Kante ändern oder die Linie dort glätten.</translation>
     </message>
     <message>
         <source>[Panel {panel}: ]the outline has a gap; draw the lines there until they meet.</source>
-        <translation type="unfinished"></translation>
+        <translation>[Schnittteil {panel}: ]Der Umriss hat eine Lücke; die Linien dort verlängern, bis sie sich treffen.</translation>
     </message>
     <message>
         <source>[Panel {panel}: ]the outline crosses itself; take less in here, or give the panel more width.</source>
-        <translation type="unfinished"></translation>
+        <translation>[Schnittteil {panel}: ]Der Umriss überschneidet sich; hier weniger abnehmen oder dem Schnittteil mehr Breite geben.</translation>
     </message>
     <message>
         <source>{subject} is missing[ (or {detail} in its place)]; measure it and type it in, nothing can be drafted without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject} fehlt[ (oder stattdessen {detail})]; messen und eintragen, ohne dieses Maß entsteht kein Schnitt.</translation>
     </message>
     <message>
         <source>{subject} cannot be {value}: bodies lie between {lowest} and {highest}; check the figure and its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject} kann nicht {value} sein: Körpermaße liegen zwischen {lowest} und {highest}; Zahl und Einheit prüfen.</translation>
     </message>
     <message>
         <source>{subject} of {value} is unusual:[ going by {detail},] {expected} give or take {spread} is expected; measure again, or keep it if it is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject} mit {value} ist ungewöhnlich:[ nach {detail}] {expected} ± {spread} zu erwarten; nachmessen, oder lassen, wenn es stimmt.</translation>
     </message>
     <message>
         <source>{subject} of {value} is rare: it usually lies between {lowest} and {highest}; measure again, or keep it if it is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject} mit {value} ist selten: meist zwischen {lowest} und {highest}; nachmessen, oder lassen, wenn es stimmt.</translation>
     </message>
     <message>
         <source>{subject} ({value}) does not agree with {detail} ({other}): it should be more than {lowest}; measure both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject} ({value}) passt nicht zu {detail} ({other}): mehr als {lowest} zu erwarten; beide nachmessen.</translation>
     </message>
     <message>
         <source>{subject} ({value}) does not agree with {detail} ({other}): it should be less than {highest}; measure both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject} ({value}) passt nicht zu {detail} ({other}): weniger als {highest} zu erwarten; beide nachmessen.</translation>
     </message>
     <message>
         <source>{path}: there is no measurement of this name[; did you mean “{text}”?]</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Ein Maß dieses Namens gibt es nicht[; war „{text}“ gemeint?]</translation>
     </message>
     <message>
         <source>{subject} is {value}, but must be {lowest}; change it in the style.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject}: {value}, muss aber {lowest} sein; in der Machart ändern.</translation>
     </message>
     <message>
         <source>{subject}[ is {value}][, but must lie between {lowest} and {highest}]; change it in the style.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject}[: {value}][, muss aber zwischen {lowest} und {highest} liegen]; in der Machart ändern.</translation>
     </message>
     <message>
         <source>{subject}: “{text}” cannot be used here; name seams and edges as this block has them, and every level of your own once.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject}: „{text}“ ist hier nicht brauchbar; Nähte und Kanten nennen, wie dieser Grundschnitt sie hat, und jede eigene Querlinie nur einmal.</translation>
     </message>
     <message>
         <source>[Panel {panel} ]is too narrow at {subject}[: {value} where {limit} is the least]; use fewer panels, less reduction, or a smaller lacing gap.</source>
-        <translation type="unfinished"></translation>
+        <translation>[Schnittteil {panel}: ]Zu schmal auf der Querlinie {subject}[: {value}, mindestens {limit} nötig]; weniger Schnittteile, weniger Reduktion oder eine kleinere Schnürlücke wählen.</translation>
     </message>
     <message>
         <source>The levels {subject} and {detail} lie too close together or in the wrong order[ ({value} apart, at least {limit} needed)]; measure their heights again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Querlinien {subject} und {detail} liegen zu dicht beieinander oder in falscher Folge[ (Abstand {value}, mindestens {limit} nötig)]; ihre Höhen nachmessen.</translation>
     </message>
     <message>
         <source>{subject}[ at {detail}] cannot end {value} from the waist[: between {lowest} and {highest} is possible]; change this height in the style.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject}[, {detail}]: Ein Abstand von {value} zur Taille geht nicht[, möglich ist zwischen {lowest} und {highest}]; diese Höhe in der Machart ändern.</translation>
     </message>
     <message>
         <source>The waist is reduced by {value}[ ({percent})], for practised wearers only[ above {limit}]: reduce less, or lace with care and stop at pain, numbness or short breath.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Taille wird um {value}[ ({percent})] reduziert, nur für Geübte[ über {limit}]: weniger reduzieren oder behutsam schnüren und bei Schmerz, Taubheit oder Atemnot aufhören.</translation>
     </message>
     <message>
         <source>The girth at {subject}[ is {value:fine} on the pattern instead of {target:fine}]; look at the seams there and correct them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfang auf der Querlinie {subject}[: {value:fine} im Schnitt statt {target:fine}]; die Nähte dort ansehen und berichtigen.</translation>
     </message>
     <message>
         <source>Seam {subject}: the two edges differ in length[ by {difference:fine}][ ({value:fine} and {other:fine})]; correct one of them so that they can be sewn together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Naht {subject}: Die beiden Kanten sind verschieden lang[, Unterschied {difference:fine}][ ({value:fine} und {other:fine})]; eine davon berichtigen, damit sie sich zusammennähen lassen.</translation>
     </message>
     <message>
         <source>[The {detail} ]is not one smooth line across seam {subject}[ but bends by {value}]; smooth it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>[{detail}: ]Keine glatte Linie über Naht {subject}[, sie knickt um {value}]; dort glätten.</translation>
     </message>
     <message>
         <source>There is no paper called “{detail}”; choose A4, A3, A0, Letter, Legal, Tabloid or a roll, or write a size in mm like 200x300.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Papier „{detail}“ gibt es nicht; A4, A3, A0, Letter, Legal, Tabloid oder eine Rolle wählen oder ein Format in mm schreiben, etwa 200x300.</translation>
     </message>
     <message>
         <source>The paper[ {detail}] leaves too little room inside its margins[: {value}, and at least {limit} is needed]; choose a larger paper or smaller margins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier[ {detail}] lässt innerhalb der Ränder zu wenig Platz[: {value}, mindestens {limit} nötig]; größeres Papier oder schmalere Ränder wählen.</translation>
     </message>
     <message>
         <source>{subject} is {value}[, but must lie between {lowest} and {highest}]; change it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{subject} ist {value}[, muss aber zwischen {lowest} und {highest} liegen]; bitte ändern.</translation>
     </message>
     <message>
         <source>This would take {value} sheets[ of {detail}], more than {limit}; choose a larger paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ergäbe {value} Blätter[ {detail}], mehr als {limit}; größeres Papier wählen.</translation>
     </message>
     <message>
         <source>{path}: there is no such file; check the name and the folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Diese Datei gibt es nicht; Namen und Ordner prüfen.</translation>
     </message>
     <message>
         <source>{path}: the file cannot be read[ ({text})]; check that you may open it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Die Datei lässt sich nicht lesen[ ({text})]; Leserechte prüfen.</translation>
     </message>
     <message>
         <source>{path}: nothing can be written here[ ({text})]; choose another folder or name.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Hier lässt sich nichts schreiben[ ({text})]; anderen Ordner oder Namen wählen.</translation>
     </message>
     <message>
         <source>{path}: this is not a folio of Coutil; open a file that ends in .coutil.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Das ist keine Mappe von Coutil; eine Datei öffnen, die auf .coutil endet.</translation>
     </message>
     <message>
         <source>{path}: the folio is damaged[ ({text})]; nothing was changed, use your last copy of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Die Mappe ist beschädigt[ ({text})]; nichts wurde geändert, die letzte Sicherung verwenden.</translation>
     </message>
     <message>
         <source>{path}: a newer version of Coutil wrote this folio[ (format {file}, this program reads up to {program})]; update the program to open it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Eine neuere Version von Coutil hat diese Mappe geschrieben[ (Format {file}, dieses Programm liest bis {program})]; zum Öffnen das Programm aktualisieren.</translation>
     </message>
     <message>
         <source>{path}: there is no room left on the disk; nothing was changed, make room and save again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Auf dem Datenträger ist kein Platz mehr; nichts wurde geändert, Platz schaffen und erneut speichern.</translation>
     </message>
     <message>
         <source>The folio has no garment called “{path}”[; it has {text}].</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mappe hat kein Stück „{path}“[; vorhanden: {text}].</translation>
     </message>
     <message>
         <source>The garment has no revision “{path}”[; it has {text}].</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück hat keine Fassung „{path}“[; vorhanden: {text}].</translation>
     </message>
     <message>
         <source>{path}: “{text}” is not a date; write it as year-month-day, like 2026-03-02.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: „{text}“ ist kein Datum; als Jahr-Monat-Tag schreiben, etwa 2026-03-02.</translation>
     </message>
     <message>
         <source>The text is no valid JSON[ from line {line}, column {column} on]; look there for a missing or extra comma, quote or bracket, or a number too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text ist kein gültiges JSON[ ab Zeile {line}, Spalte {column}]; dort auf fehlende oder überzählige Kommas, Anführungszeichen oder Klammern und auf zu große Zahlen achten.</translation>
     </message>
     <message>
         <source>The text is larger or nested deeper than anything this program writes ({path} {value}, at most {highest}); check that it is the right file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text ist größer oder tiefer verschachtelt als alles, was dieses Programm schreibt ({path} {value}, höchstens {highest}); prüfen, ob es die richtige Datei ist.</translation>
     </message>
     <message>
         <source>{path} stands twice in the text; remove one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} steht zweimal im Text; eins davon löschen.</translation>
     </message>
     <message>
         <source>{path} is missing; add it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} fehlt; bitte ergänzen.</translation>
     </message>
     <message>
         <source>This is not a file of the kind “{text}”; choose another file, or add the entries &quot;coutil&quot;: &quot;{text}&quot; and &quot;version&quot;: 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine Datei der Art „{text}“; andere Datei wählen oder die Einträge &quot;coutil&quot;: &quot;{text}&quot; und &quot;version&quot;: 1 ergänzen.</translation>
     </message>
     <message>
         <source>version[ is {text} and] must be 1; write the file in that format, or update the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>version[ ist {text},] muss 1 sein; die Datei in diesem Format schreiben oder das Programm aktualisieren.</translation>
     </message>
     <message>
         <source>{path}: there is no such key[; did you mean “{text}”?]</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: Diesen Schlüssel gibt es nicht[; war „{text}“ gemeint?]</translation>
     </message>
     <message>
         <source>{path} cannot be “{text}”; correct the value.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} kann nicht „{text}“ sein; den Wert berichtigen.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be a text in quotes.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist {text}, muss aber ein Text in Anführungszeichen sein.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be true or false, without quotes.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist {text}, muss aber true oder false sein, ohne Anführungszeichen.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be a number without quotes.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist {text}, muss aber eine Zahl ohne Anführungszeichen sein.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be a whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist {text}, muss aber eine ganze Zahl sein.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be a list of numbers, with commas, in square brackets.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist {text}, muss aber eine Liste von Zahlen mit Kommas in eckigen Klammern sein.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be a number, or a length in quotes like &quot;30 1/4 in&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist {text}, muss aber eine Zahl oder eine Länge in Anführungszeichen sein, etwa &quot;30 1/4 in&quot;.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be names with values in braces.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist {text}, müssen aber Namen mit Werten in geschweiften Klammern sein.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be a list of entries in braces.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist {text}, muss aber eine Liste von Einträgen in geschweiften Klammern sein.</translation>
     </message>
     <message>
         <source>{path} must be one of these, in quotes: {text}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} muss eins hiervon sein, in Anführungszeichen: {text}.</translation>
     </message>
     <message>
-        <source>There is no call “{subject}”[; did you mean “{detail}”?] coutil --help lists them.</source>
-        <translation type="unfinished"></translation>
+        <source>The folio has a garment called “{path}” already; choose another name.</source>
+        <translation>Die Mappe hat schon ein Stück „{path}“; anderen Namen wählen.</translation>
     </message>
     <message>
-        <source>The call {subject} needs {detail}; coutil --help shows how.</source>
-        <translation type="unfinished"></translation>
+        <source>There is no call “{path}”[; did you mean “{text}”?] coutil --help lists them.</source>
+        <translation>Einen Befehl „{path}“ gibt es nicht[; war „{text}“ gemeint?] coutil --help nennt alle.</translation>
     </message>
     <message>
-        <source>There is no option “{subject}”[ for {detail}]; coutil --help lists the options.</source>
-        <translation type="unfinished"></translation>
+        <source>The call {path} needs {text}; coutil --help shows how.</source>
+        <translation>Der Befehl {path} braucht {text}; coutil --help zeigt, wie.</translation>
     </message>
     <message>
-        <source>Option {subject} cannot be “{detail}”[: it must lie between {lowest} and {highest}]; coutil --help shows what it takes.</source>
-        <translation type="unfinished"></translation>
+        <source>There is no option “{path}”[ for {text}]; coutil --help lists the options.</source>
+        <translation>Eine Option „{path}“ gibt es nicht[ für {text}]; coutil --help nennt die Optionen.</translation>
+    </message>
+    <message>
+        <source>Option {path} cannot be “{text}”[: it must lie between {lowest} and {highest}]; coutil --help shows what it takes.</source>
+        <translation>Die Option {path} kann nicht „{text}“ sein[: sie muss zwischen {lowest} und {highest} liegen]; coutil --help zeigt, was sie nimmt.</translation>
+    </message>
+    <message>
+        <source>Option {path} needs a value after it[: {text}].</source>
+        <translation>Nach der Option {path} fehlt ein Wert[: {text}].</translation>
+    </message>
+    <message>
+        <source>Option {path} is there twice; leave one of them out.</source>
+        <translation>Die Option {path} steht zweimal da; eine davon weglassen.</translation>
+    </message>
+    <message>
+        <source>Options {path} and {text} exclude each other; leave one of them out.</source>
+        <translation>Die Optionen {path} und {text} schließen einander aus; eine davon weglassen.</translation>
+    </message>
+    <message>
+        <source>“{path}” is one word too many[ for {text}]; leave it out, or put quotes around a name with blanks.</source>
+        <translation>„{path}“ ist ein Wort zu viel[ für {text}]; weglassen, oder einen Namen mit Leerzeichen in Anführungszeichen setzen.</translation>
+    </message>
+    <message>
+        <source>There is no display to open a window on; coutil --help lists the calls that need none.</source>
+        <translation>Kein Bildschirm da, um ein Fenster zu öffnen; coutil --help nennt die Befehle, die keinen brauchen.</translation>
     </message>
 </context>
 <context>
     <name>Recovery</name>
     <message>
         <source>Client without a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundin ohne Namen</translation>
     </message>
     <message>
         <source>%1, %2, never saved</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, nie gespeichert</translation>
     </message>
     <message>
         <source>%1, %2, from %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>SeamSharesPart</name>
-    <message>
-        <source>Share of seam %1 at the level %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Share of seam %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ShareField</name>
-    <message>
-        <source> %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, aus %3</translation>
     </message>
 </context>
 <context>
     <name>Sheets</name>
     <message>
         <source>If a side is off, type the correction into the program and print this page again: correction = 100 divided by what you measured in mm (99.5 measured: %1). One figure goes across the short side of the paper, one along its long side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weicht eine Seite ab, die Korrektur ins Programm eingeben und diese Seite neu drucken: Korrektur = 100 geteilt durch das gemessene Maß in mm (99,5 gemessen: %1). Eine Zahl gilt für die kurze Seite des Papiers, eine für die lange.</translation>
     </message>
     <message>
         <source>This page was made with corrections %1 (across) and %2 (along). If it is still off, multiply these by the new figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Seite entstand mit den Korrekturen %1 (quer) und %2 (längs). Weicht sie noch ab, diese mit der neuen Zahl malnehmen.</translation>
     </message>
     <message>
         <source>Estimated, not measured; measure before cutting good cloth:</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätzt, nicht gemessen; vor dem Zuschnitt in gutem Stoff nachmessen:</translation>
     </message>
     <message>
         <source>%1: %2, likely within %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, wahrscheinlich auf %3 genau</translation>
     </message>
     <message>
         <source>Measure this page first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst diese Seite nachmessen</translation>
     </message>
     <message>
         <source>Print at 100 % (actual size), never fit to page</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit 100 % drucken (tatsächliche Größe), nie an die Seite anpassen</translation>
     </message>
     <message>
         <source>Print this page alone first. Measure the square with a ruler in both directions, across and upwards: each side must be 100 mm, give or take half a millimetre. Or measure both bars: 4 in. Print the rest only when both directions are right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst nur diese Seite drucken. Das Quadrat mit einem Lineal in beiden Richtungen nachmessen, quer und hoch: jede Seite muss 100 mm lang sein, auf einen halben Millimeter genau. Oder beide Balken messen: 4 in. Den Rest erst drucken, wenn beide Richtungen stimmen.</translation>
     </message>
     <message>
         <source>Joining: cut off the left and the upper edge of a sheet along its frame wherever it has a neighbour there. Lay it on the neighbour&apos;s dashed line so that crosses meet and the two halves of each numbered mark make one. Tape.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleben: Den linken und den oberen Rand eines Blattes am Rahmen abschneiden, wo dort ein Nachbar liegt. Auf die gestrichelte Linie des Nachbarn legen, sodass die Kreuze sich decken und die Hälften jedes nummerierten Zeichens eins ergeben. Festkleben.</translation>
     </message>
     <message>
         <source>100 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>100 mm</translation>
     </message>
     <message>
         <source>4 in</source>
-        <translation type="unfinished"></translation>
+        <translation>4 in</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>Sheet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt %1</translation>
     </message>
     <message>
         <source>Sheet map, %1 sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Klebeplan, Blätter: %1</translation>
     </message>
     <message>
         <source>pencil</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleistift</translation>
     </message>
     <message>
         <source>revision %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fassung %1</translation>
     </message>
     <message>
         <source>cut %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1× zuschneiden</translation>
     </message>
     <message>
         <source>one mirrored</source>
-        <translation type="unfinished"></translation>
+        <translation>einmal gegengleich</translation>
     </message>
     <message>
         <source>mirrored</source>
-        <translation type="unfinished"></translation>
+        <translation>gegengleich</translation>
     </message>
     <message>
         <source>on the fold</source>
-        <translation type="unfinished"></translation>
+        <translation>im Stoffbruch</translation>
     </message>
     <message>
         <source>panel %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnittteil %1</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Fadenlauf</translation>
     </message>
     <message>
         <source>Sew a mock-up from these sheets before cutting good cloth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Zuschnitt in gutem Stoff nach diesen Blättern ein Probemodell nähen.</translation>
     </message>
     <message>
         <source>Pencil: this state is not confirmed and may still change.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>SingleHeightsPart</name>
-    <message>
-        <source>Top edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bottom edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Seam %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Top edge at seam %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bottom edge at seam %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>SliderLengthField</name>
-    <message>
-        <source>%1, slider</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>StartScreen</name>
-    <message>
-        <source>Drafts boned bodices and corsets to measure and prints them true to scale.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Start a new client</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type her measurements; the panels draw themselves</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open a folio</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A client&apos;s file, or drop one here</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open the demo singer</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>An invented soprano of an operetta, to look around</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Unsaved work was found</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The program ended before it could be saved.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Recover</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Recover %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Leave</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Leave %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It stays where it is; the File menu finds it again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Recent folios</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Folios that you open or save will stand here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Clear</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Clear the list of recent folios</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>missing: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>StatusLine</name>
-    <message>
-        <source>%1 %</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>problems %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n problem(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>StylePart</name>
-    <message>
-        <source>Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleistift: Dieser Stand ist nicht bestätigt und kann sich noch ändern.</translation>
     </message>
 </context>
 <context>
     <name>StyleWords</name>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundschnitt</translation>
     </message>
     <message>
         <source>Panels per half</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnittteile je Hälfte</translation>
     </message>
     <message>
         <source>Lacing gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnürlücke</translation>
     </message>
     <message>
         <source>Lacing gap by level</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnürlücke je Querlinie</translation>
     </message>
     <message>
         <source>Ease</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugabe</translation>
     </message>
     <message>
         <source>Front closure</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderer Verschluss</translation>
     </message>
     <message>
         <source>Top edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante</translation>
     </message>
     <message>
         <source>Top edge at centre front</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante an der vorderen Mitte</translation>
     </message>
     <message>
         <source>Top edge at the bust seam</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante an der Brustnaht</translation>
     </message>
     <message>
         <source>Top edge at the side</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante an der Seite</translation>
     </message>
     <message>
         <source>Top edge at centre back</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante an der hinteren Mitte</translation>
     </message>
     <message>
         <source>Bottom edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterkante</translation>
     </message>
     <message>
         <source>Bottom edge at centre front</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterkante an der vorderen Mitte</translation>
     </message>
     <message>
         <source>Bottom edge at the side</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterkante an der Seite</translation>
     </message>
     <message>
         <source>Bottom edge at centre back</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterkante an der hinteren Mitte</translation>
     </message>
     <message>
         <source>Front&apos;s share of the width</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Vorderteils an der Weite</translation>
     </message>
     <message>
         <source>Panel widths</source>
-        <translation type="unfinished"></translation>
+        <translation>Breiten der Schnittteile</translation>
     </message>
     <message>
         <source>Shares of the seams</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteile der Nähte</translation>
     </message>
     <message>
         <source>Part taken from the panel in front</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil aus dem vorderen Schnittteil</translation>
     </message>
     <message>
         <source>Levels of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Querlinien</translation>
     </message>
     <message>
         <source>Allowance</source>
-        <translation type="unfinished"></translation>
+        <translation>Nahtzugabe</translation>
     </message>
     <message>
         <source>Seam allowance</source>
-        <translation type="unfinished"></translation>
+        <translation>Nahtzugabe an den Nähten</translation>
     </message>
     <message>
         <source>Allowance at the openings</source>
-        <translation type="unfinished"></translation>
+        <translation>Nahtzugabe an den Öffnungen</translation>
     </message>
     <message>
         <source>Allowance at top and bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>Nahtzugabe oben und unten</translation>
     </message>
     <message>
         <source>Allowance of one edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Nahtzugabe einer Kante</translation>
     </message>
     <message>
         <source>Height at a seam</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe an einer Naht</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>Table</name>
-    <message>
-        <source>Table</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n panel(s) on the table</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Table, panel %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Table, sheet %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Click picks, wheel zooms, space and drag moves the table, F shows all</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>TopEdgePart</name>
-    <message>
-        <source>Shape of the top edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Straight</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Curved</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sweetheart</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pointed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Top edge shape</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Centre front</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Top edge at the centre front</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bust seam</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Top edge at the bust seam</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Side</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Top edge at the side</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Centre back</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Top edge at the centre back</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>TradeWords</name>
     <message>
         <source>upper chest</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberbrust</translation>
     </message>
     <message>
         <source>bust</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust</translation>
     </message>
     <message>
         <source>under-bust</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterbrust</translation>
     </message>
     <message>
         <source>waist</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille</translation>
     </message>
     <message>
         <source>high hip</source>
-        <translation type="unfinished"></translation>
+        <translation>hohe Hüfte</translation>
     </message>
     <message>
         <source>hip</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte</translation>
     </message>
     <message>
         <source>top edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante</translation>
     </message>
     <message>
         <source>bottom edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterkante</translation>
     </message>
     <message>
         <source>centre front</source>
-        <translation type="unfinished"></translation>
+        <translation>vordere Mitte</translation>
     </message>
     <message>
         <source>centre back</source>
-        <translation type="unfinished"></translation>
+        <translation>hintere Mitte</translation>
     </message>
     <message>
         <source>seam %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Naht %1</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>cm</source>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
     <message>
         <source>in</source>
         <comment>inch</comment>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>WindowMenus</name>
-    <message>
-        <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Keys</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Folio</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;New client</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Unsaved work</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open the &amp;demo singer</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+S</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Undo:</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Redo:</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>New &amp;garment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Re&amp;name garment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;View</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Fit everything in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ctrl+0</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Wheel pans instead of zooming</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Theme</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;System</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>None yet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Clear this list</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>None was found</source>
-        <translation type="unfinished"></translation>
+        <translation>in</translation>
     </message>
 </context>
 <context>
     <name>coutil</name>
     <message>
         <source>panel %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnittteil %1</translation>
     </message>
     <message>
         <source>%1: %2 on %3, %4 on %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 an %3, %4 an %5</translation>
     </message>
     <message>
         <source>Seam %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Naht %1</translation>
     </message>
     <message>
         <source>above the waist</source>
-        <translation type="unfinished"></translation>
+        <translation>über der Taille</translation>
     </message>
     <message>
         <source>below the waist</source>
-        <translation type="unfinished"></translation>
+        <translation>unter der Taille</translation>
     </message>
     <message>
         <source>%1 of %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2: %3</translation>
     </message>
     <message>
         <source>above the waist: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>über der Taille: %1</translation>
     </message>
     <message>
         <source>below the waist: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unter der Taille: %1</translation>
     </message>
     <message>
         <source>Level %1, %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Querlinie %1, %2 %3</translation>
     </message>
     <message>
         <source>Level %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Querlinie %1</translation>
     </message>
     <message>
         <source>body: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper: %1</translation>
     </message>
     <message>
         <source>target: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll: %1</translation>
     </message>
     <message>
         <source>pattern: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt: %1</translation>
     </message>
     <message>
         <source>lacing gap in it: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>darin Schnürlücke: %1</translation>
     </message>
     <message>
         <source>%1 sq in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in²</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>width at %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite %1 %2</translation>
     </message>
     <message>
         <source>area %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::BottomEdgePart</name>
+    <message>
+        <source>Shape of the bottom edge</source>
+        <translation>Form der Unterkante</translation>
+    </message>
+    <message>
+        <source>Straight</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>Curved</source>
+        <translation>Geschwungen</translation>
+    </message>
+    <message>
+        <source>Pointed</source>
+        <translation>Mit Schneppe</translation>
+    </message>
+    <message>
+        <source>Dipped over the hip</source>
+        <translation>Über der Hüfte tiefer</translation>
+    </message>
+    <message>
+        <source>Bottom edge shape</source>
+        <translation>Form der Unterkante</translation>
+    </message>
+    <message>
+        <source>Centre front</source>
+        <translation>Vordere Mitte</translation>
+    </message>
+    <message>
+        <source>Bottom edge at the centre front</source>
+        <translation>Unterkante an der vorderen Mitte</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Bottom edge at the side</source>
+        <translation>Unterkante an der Seite</translation>
+    </message>
+    <message>
+        <source>Centre back</source>
+        <translation>Hintere Mitte</translation>
+    </message>
+    <message>
+        <source>Bottom edge at the centre back</source>
+        <translation>Unterkante an der hinteren Mitte</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::ClosurePart</name>
+    <message>
+        <source>%1, %2 in all</source>
+        <translation>%1, insgesamt %2</translation>
+    </message>
+    <message>
+        <source>Panels a half</source>
+        <translation>Teile je Hälfte</translation>
+    </message>
+    <message>
+        <source>Busk</source>
+        <translation>Planchet</translation>
+    </message>
+    <message>
+        <source>On the fold</source>
+        <translation>Im Stoffbruch</translation>
+    </message>
+    <message>
+        <source>Seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>Centre front</source>
+        <translation>Vordere Mitte</translation>
+    </message>
+    <message>
+        <source>Lacing gap</source>
+        <translation>Schnürlücke</translation>
+    </message>
+    <message>
+        <source>Number of panels</source>
+        <translation>Anzahl der Schnittteile</translation>
+    </message>
+    <message>
+        <source>Front closure</source>
+        <translation>Vorderer Verschluss</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::DraftBench</name>
+    <message>
+        <source>Problems</source>
+        <translation>Probleme</translation>
+    </message>
+    <message>
+        <source>Panels and closures</source>
+        <translation>Schnittteile und Verschlüsse</translation>
+    </message>
+    <message>
+        <source>Girths</source>
+        <translation>Umfänge</translation>
+    </message>
+    <message>
+        <source>Top edge, up from the waist</source>
+        <translation>Oberkante, ab Taille nach oben</translation>
+    </message>
+    <message>
+        <source>Bottom edge, down from the waist</source>
+        <translation>Unterkante, ab Taille nach unten</translation>
+    </message>
+    <message>
+        <source>Estimates</source>
+        <translation>Schätzungen</translation>
+    </message>
+    <message>
+        <source>Draft</source>
+        <translation>Konstruieren</translation>
+    </message>
+    <message>
+        <source>pencil</source>
+        <translation>Bleistift</translation>
+    </message>
+    <message>
+        <source>No garment on the table. Open the demo singer, start a new client or open a folio.</source>
+        <translation>Kein Stück auf dem Tisch. Beispielsängerin öffnen, neue Kundin anlegen oder eine Mappe öffnen.</translation>
+    </message>
+    <message>
+        <source>Nothing to draft yet. The Measure bench (key 1) asks for the measurements that are still missing.</source>
+        <translation>Noch nichts zu konstruieren. Beim Maßnehmen (Taste 1) steht, welche Maße noch fehlen.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::EstimateList</name>
+    <message>
+        <source>%1 about %2 ± %3</source>
+        <translation>%1 etwa %2 ± %3</translation>
+    </message>
+    <message>
+        <source>, from %1</source>
+        <translation>, aus %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Everything was measured.</source>
+        <translation>Alles ist gemessen.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FolioFiles</name>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>Recovered as it was at the last change. Save it to keep it.</source>
+        <translation>Wiederhergestellt, Stand der letzten Änderung. Zum Behalten speichern.</translation>
+    </message>
+    <message>
+        <source>client</source>
+        <translation>Kundin</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FrontPartsPart</name>
+    <message>
+        <source>Part of seam %1 taken from the panel in front</source>
+        <translation>Anteil von Naht %1 aus dem vorderen Schnittteil</translation>
+    </message>
+    <message>
+        <source>%1: </source>
+        <translation>%1: </translation>
+    </message>
+    <message>
+        <source>Split of seam %1</source>
+        <translation>Aufteilung von Naht %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::GarmentLine</name>
+    <message>
+        <source>Name of the garment</source>
+        <translation>Name des Stücks</translation>
+    </message>
+    <message>
+        <source>Client without a name</source>
+        <translation>Kundin ohne Namen</translation>
+    </message>
+    <message>
+        <source>no garment</source>
+        <translation>kein Stück</translation>
+    </message>
+    <message>
+        <source>Garment: %1</source>
+        <translation>Stück: %1</translation>
+    </message>
+    <message>
+        <source>Choose, add or rename a garment</source>
+        <translation>Stück wählen, hinzufügen oder umbenennen</translation>
+    </message>
+    <message>
+        <source>&amp;New garment</source>
+        <translation>&amp;Neues Stück</translation>
+    </message>
+    <message>
+        <source>&amp;Rename garment</source>
+        <translation>Stück &amp;umbenennen</translation>
+    </message>
+    <message>
+        <source>Corset</source>
+        <translation>Korsett</translation>
+    </message>
+    <message>
+        <source>New garment</source>
+        <translation>Neues Stück</translation>
+    </message>
+    <message>
+        <source>Rename garment to %1</source>
+        <translation>Stück umbenennen in %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::GirthTable</name>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>Körper</translation>
+    </message>
+    <message>
+        <source>Ease</source>
+        <translation>Zugabe</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Soll</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Schnitt</translation>
+    </message>
+    <message>
+        <source>Laced this tightly: stop at pain, numbness or short breath. Not when pregnant, after surgery, with hernia, reflux, lung or heart trouble, an implanted device, or still growing; ask a doctor. Not for sleep or exercise.</source>
+        <translation>So eng geschnürt: bei Schmerz, Taubheit oder Atemnot sofort aufschnüren. Nicht bei Schwangerschaft, nach Operationen, bei Eingeweidebruch, Reflux, Lungen- oder Herzleiden, mit Implantat oder im Wachstum; ärztlichen Rat einholen. Nicht zum Schlafen oder beim Sport.</translation>
+    </message>
+    <message>
+        <source>Ease at the level %1</source>
+        <translation>Zugabe, Querlinie %1</translation>
+    </message>
+    <message>
+        <source>The waist is taken in by %1, %2 % of the body.</source>
+        <translation>Die Taille wird um %1 reduziert, %2 % des Körpermaßes.</translation>
+    </message>
+    <message>
+        <source>The waist has %1 of ease, %2 % of the body.</source>
+        <translation>Die Taille hat %1 Zugabe, %2 % des Körpermaßes.</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::JobLine</name>
+    <message>
+        <source>Unit of lengths</source>
+        <translation>Längeneinheit</translation>
+    </message>
+    <message>
+        <source>The unit that lengths are shown in and typed in when none is named</source>
+        <translation>Einheit, in der Längen angezeigt und ohne Angabe einer Einheit eingegeben werden</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>inch</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (Taste %2)</translation>
+    </message>
+    <message>
+        <source>Lengths in %1</source>
+        <translation>Längen in %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::KeySheet</name>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>1 2 3 4</source>
+        <translation>1 2 3 4</translation>
+    </message>
+    <message>
+        <source>Measure, Draft, Trace, Print</source>
+        <translation>Maßnehmen, Konstruieren, Abkopieren, Drucken</translation>
+    </message>
+    <message>
+        <source>Alt 1 to Alt 4</source>
+        <translation>Alt 1 bis Alt 4</translation>
+    </message>
+    <message>
+        <source>the same while typing</source>
+        <translation>dasselbe während der Eingabe</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>next field, next part of the window</source>
+        <translation>nächstes Feld, nächster Teil des Fensters</translation>
+    </message>
+    <message>
+        <source>F1 or ?</source>
+        <translation>F1 oder ?</translation>
+    </message>
+    <message>
+        <source>this sheet</source>
+        <translation>diese Übersicht</translation>
+    </message>
+    <message>
+        <source>Folio</source>
+        <translation>Mappe</translation>
+    </message>
+    <message>
+        <source>new client</source>
+        <translation>neue Kundin</translation>
+    </message>
+    <message>
+        <source>open a folio</source>
+        <translation>Mappe öffnen</translation>
+    </message>
+    <message>
+        <source>save</source>
+        <translation>speichern</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+S</source>
+        <translation>Strg+Umschalt+S</translation>
+    </message>
+    <message>
+        <source>save under another name</source>
+        <translation>unter anderem Namen speichern</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>rückgängig</translation>
+    </message>
+    <message>
+        <source>redo</source>
+        <translation>wiederholen</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Pfeil auf, Pfeil ab</translation>
+    </message>
+    <message>
+        <source>one step of the unit: 1 mm, 1/16 in</source>
+        <translation>ein Schritt der Einheit: 1 mm, 1/16 in</translation>
+    </message>
+    <message>
+        <source>Shift, Alt with them</source>
+        <translation>dazu Umschalt, Alt</translation>
+    </message>
+    <message>
+        <source>ten times, a tenth</source>
+        <translation>das Zehnfache, ein Zehntel</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>back to what stood there</source>
+        <translation>zurück zum vorigen Wert</translation>
+    </message>
+    <message>
+        <source>Enter, Tab</source>
+        <translation>Eingabe, Tab</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>12 + 3/8 in</source>
+        <translation>12 + 3/8 in</translation>
+    </message>
+    <message>
+        <source>sums, fractions and units may be typed</source>
+        <translation>Summen, Brüche und Einheiten sind erlaubt</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tisch</translation>
+    </message>
+    <message>
+        <source>F</source>
+        <translation>F</translation>
+    </message>
+    <message>
+        <source>fit everything in</source>
+        <translation>alles zeigen</translation>
+    </message>
+    <message>
+        <source>+ and -</source>
+        <translation>+ und -</translation>
+    </message>
+    <message>
+        <source>zoom</source>
+        <translation>Maßstab ändern</translation>
+    </message>
+    <message>
+        <source>Wheel</source>
+        <translation>Mausrad</translation>
+    </message>
+    <message>
+        <source>zoom about the pointer</source>
+        <translation>Maßstab um den Zeiger ändern</translation>
+    </message>
+    <message>
+        <source>Space or middle drag</source>
+        <translation>Leertaste oder mittlere Maustaste, ziehen</translation>
+    </message>
+    <message>
+        <source>pan</source>
+        <translation>verschieben</translation>
+    </message>
+    <message>
+        <source>next panel</source>
+        <translation>nächstes Schnittteil</translation>
+    </message>
+    <message>
+        <source>next edge of the panel</source>
+        <translation>nächste Kante des Schnittteils</translation>
+    </message>
+    <message>
+        <source>let go</source>
+        <translation>Auswahl aufheben</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::LengthField</name>
+    <message>
+        <source>was %1 %2</source>
+        <comment>a figure with its unit</comment>
+        <translation>war %1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::LevelGapsPart</name>
+    <message>
+        <source>Lacing gap at the level %1</source>
+        <translation>Schnürlücke, Querlinie %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::MainWindow</name>
+    <message>
+        <source>Unsaved work was found: %1.</source>
+        <translation>Ungespeicherte Arbeit gefunden: %1.</translation>
+    </message>
+    <message>
+        <source>Recover</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>New client</source>
+        <translation>Neue Kundin</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>position: across, up</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::MeasureBench</name>
+    <message>
+        <source>Measure</source>
+        <translation>Maßnehmen</translation>
+    </message>
+    <message>
+        <source>Type the reading; up and down change it by a step, Enter goes on to the next</source>
+        <translation>Maß eintippen; Pfeil auf und ab ändern es um einen Schritt, Eingabe geht weiter zum nächsten</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 taken out</source>
+        <translation>%1 entfernt</translation>
+    </message>
+    <message>
+        <source>Where the tape goes: %1</source>
+        <translation>So liegt das Maßband: %1</translation>
+    </message>
+    <message>
+        <source>Usually %1 to %2</source>
+        <translation>Meist %1 bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::MeasureHead</name>
+    <message>
+        <source>without a date</source>
+        <translation>ohne Datum</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>New set</source>
+        <translation>Neuer Satz</translation>
+    </message>
+    <message>
+        <source>a name or a label of your own</source>
+        <translation>Name oder eigenes Kürzel</translation>
+    </message>
+    <message>
+        <source>who held the tape</source>
+        <translation>wer das Maßband hielt</translation>
+    </message>
+    <message>
+        <source>A copy of these measurements, taken today</source>
+        <translation>Kopie dieser Maße mit dem heutigen Datum</translation>
+    </message>
+    <message>
+        <source>New measurement set</source>
+        <translation>Neuer Maßsatz</translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation>Kundin</translation>
+    </message>
+    <message>
+        <source>Draft from</source>
+        <translation>Schnitt nach</translation>
+    </message>
+    <message>
+        <source>Taken on</source>
+        <translation>Gemessen am</translation>
+    </message>
+    <message>
+        <source>Taken by</source>
+        <translation>Gemessen von</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Measurement set the garment is drafted from</source>
+        <translation>Maßsatz, nach dem das Stück konstruiert wird</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>Gemessen von %1</translation>
+    </message>
+    <message>
+        <source>Note of the measurements</source>
+        <translation>Notiz zu den Maßen</translation>
+    </message>
+    <message>
+        <source>Client %1</source>
+        <translation>Kundin %1</translation>
+    </message>
+    <message>
+        <source>Draft from the measurements of %1</source>
+        <translation>Konstruieren nach den Maßen vom %1</translation>
+    </message>
+    <message>
+        <source>Taken on %1</source>
+        <translation>Gemessen am %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::MeasurementRow</name>
+    <message>
+        <source>estimated ± %1, the average</source>
+        <translation>geschätzt ± %1, Durchschnitt</translation>
+    </message>
+    <message>
+        <source>estimated ± %1, from %2</source>
+        <translation>geschätzt ± %1, aus %2</translation>
+    </message>
+    <message>
+        <source>one of two</source>
+        <translation>eins von zwei</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>nötig</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::MessageBar</name>
+    <message>
+        <source>Close this message</source>
+        <translation>Meldung schließen</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::MorePart</name>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Widths</source>
+        <translation>Breiten</translation>
+    </message>
+    <message>
+        <source>100 % is the panel&apos;s usual width; the others give way.</source>
+        <translation>100 % ist die übliche Breite des Schnittteils; die übrigen gleichen aus.</translation>
+    </message>
+    <message>
+        <source>What each seam takes in</source>
+        <translation>Was jede Naht abnimmt</translation>
+    </message>
+    <message>
+        <source>Shares of the suppression in per cent. Change one and the others of its row follow.</source>
+        <translation>Anteile an der Abnahme in Prozent. Ändert sich einer, folgen die übrigen der Zeile.</translation>
+    </message>
+    <message>
+        <source>Taken from the panel in front</source>
+        <translation>Abnahme am vorderen Schnittteil</translation>
+    </message>
+    <message>
+        <source>The rest of the seam&apos;s share comes from the panel behind.</source>
+        <translation>Der Rest des Nahtanteils kommt aus dem hinteren Schnittteil.</translation>
+    </message>
+    <message>
+        <source>Heights at single seams</source>
+        <translation>Höhen an einzelnen Nähten</translation>
+    </message>
+    <message>
+        <source>Along the seam from the waist mark: up for the top, down for the bottom edge.</source>
+        <translation>Auf der Naht ab Taillenzeichen: aufwärts für die Oberkante, abwärts für die Unterkante.</translation>
+    </message>
+    <message>
+        <source>Lacing gap at single levels</source>
+        <translation>Schnürlücke an einzelnen Querlinien</translation>
+    </message>
+    <message>
+        <source>Leave empty for an even gap. An uneven gap hides a wrong girth.</source>
+        <translation>Leer lassen für eine gleichmäßige Lücke. Eine ungleiche verdeckt einen falschen Umfang.</translation>
+    </message>
+    <message>
+        <source>Own levels</source>
+        <translation>Eigene Querlinien</translation>
+    </message>
+    <message>
+        <source>Heights over the waist; below it with a minus.</source>
+        <translation>Höhen über der Taille; darunter mit Minus.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::OwnLevelsPart</name>
+    <message>
+        <source>Add a level</source>
+        <translation>Querlinie hinzufügen</translation>
+    </message>
+    <message>
+        <source>level %1</source>
+        <translation>Querlinie %1</translation>
+    </message>
+    <message>
+        <source>Name of own level %1</source>
+        <translation>Name der eigenen Querlinie %1</translation>
+    </message>
+    <message>
+        <source>Name of a level</source>
+        <translation>Name einer Querlinie</translation>
+    </message>
+    <message>
+        <source>Height of own level %1 over the waist</source>
+        <translation>Höhe der eigenen Querlinie %1 über der Taille</translation>
+    </message>
+    <message>
+        <source>Height of a level</source>
+        <translation>Höhe einer Querlinie</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove own level %1</source>
+        <translation>Eigene Querlinie %1 entfernen</translation>
+    </message>
+    <message>
+        <source>Remove a level</source>
+        <translation>Querlinie entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::PanelSharesPart</name>
+    <message>
+        <source>Front&apos;s share of the width</source>
+        <translation>Anteil des Vorderteils an der Weite</translation>
+    </message>
+    <message>
+        <source>Front&apos;s share</source>
+        <translation>Anteil vorn</translation>
+    </message>
+    <message>
+        <source>of the width, where the front bust arc was not measured</source>
+        <translation>der Weite, solange der vordere Brustbogen nicht gemessen ist</translation>
+    </message>
+    <message>
+        <source>Relative width of panel %1</source>
+        <translation>Verhältnis der Breite von Schnittteil %1</translation>
+    </message>
+    <message>
+        <source>%1: </source>
+        <translation>%1: </translation>
+    </message>
+</context>
+<context>
+    <name>coutil::PickedFigures</name>
+    <message>
+        <source>Click a panel, or press Tab on the table, for its figures.</source>
+        <translation>Ein Schnittteil anklicken oder auf dem Tisch Tab drücken, um seine Maße zu sehen.</translation>
+    </message>
+    <message>
+        <source>Picked panel</source>
+        <translation>Gewähltes Schnittteil</translation>
+    </message>
+    <message>
+        <source>Panel %1</source>
+        <translation>Schnittteil %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>Darüber</translation>
+    </message>
+    <message>
+        <source>Below</source>
+        <translation>Darunter</translation>
+    </message>
+    <message>
+        <source>Width at %1</source>
+        <translation>Breite: %1</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Fläche</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::ProblemLine</name>
+    <message>
+        <source>Error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::ProblemList</name>
+    <message>
+        <source>No problems.</source>
+        <translation>Keine Probleme.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::SeamSharesPart</name>
+    <message>
+        <source>Share of seam %1 at the level %2</source>
+        <translation>Anteil von Naht %1, Querlinie %2</translation>
+    </message>
+    <message>
+        <source>Share of seam %1</source>
+        <translation>Anteil von Naht %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::ShareField</name>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::SingleHeightsPart</name>
+    <message>
+        <source>Top edge</source>
+        <translation>Oberkante</translation>
+    </message>
+    <message>
+        <source>Bottom edge</source>
+        <translation>Unterkante</translation>
+    </message>
+    <message>
+        <source>Seam %1</source>
+        <translation>Naht %1</translation>
+    </message>
+    <message>
+        <source>Top edge at seam %1</source>
+        <translation>Oberkante an Naht %1</translation>
+    </message>
+    <message>
+        <source>Bottom edge at seam %1</source>
+        <translation>Unterkante an Naht %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::SliderLengthField</name>
+    <message>
+        <source>%1, slider</source>
+        <translation>%1, Schieber</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::StartScreen</name>
+    <message>
+        <source>Drafts boned bodices and corsets to measure and prints them true to scale.</source>
+        <translation>Konstruiert Mieder und Korsetts nach Maß und druckt sie maßstabsgetreu.</translation>
+    </message>
+    <message>
+        <source>Start a new client</source>
+        <translation>Neue Kundin anlegen</translation>
+    </message>
+    <message>
+        <source>Type her measurements; the panels draw themselves</source>
+        <translation>Maße eintippen; die Schnittteile zeichnen sich von selbst</translation>
+    </message>
+    <message>
+        <source>Open a folio</source>
+        <translation>Mappe öffnen</translation>
+    </message>
+    <message>
+        <source>A client&apos;s file, or drop one here</source>
+        <translation>Datei einer Kundin, oder eine hierher ziehen</translation>
+    </message>
+    <message>
+        <source>Open the demo singer</source>
+        <translation>Beispielsängerin öffnen</translation>
+    </message>
+    <message>
+        <source>An invented soprano of an operetta, to look around</source>
+        <translation>Ein erfundener Operettensopran, zum Umsehen</translation>
+    </message>
+    <message>
+        <source>Unsaved work was found</source>
+        <translation>Ungespeicherte Arbeit gefunden</translation>
+    </message>
+    <message>
+        <source>The program ended before it could be saved.</source>
+        <translation>Das Programm endete, bevor sie gespeichert war.</translation>
+    </message>
+    <message>
+        <source>Recover</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Recover %1</source>
+        <translation>%1 wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Liegen lassen</translation>
+    </message>
+    <message>
+        <source>Leave %1</source>
+        <translation>%1 liegen lassen</translation>
+    </message>
+    <message>
+        <source>Recent folios</source>
+        <translation>Zuletzt benutzte Mappen</translation>
+    </message>
+    <message>
+        <source>Folios that you open or save will stand here.</source>
+        <translation>Hier stehen geöffnete und gespeicherte Mappen.</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>Clear the list of recent folios</source>
+        <translation>Liste der zuletzt benutzten Mappen leeren</translation>
+    </message>
+    <message>
+        <source>missing: %1</source>
+        <translation>fehlt: %1</translation>
+    </message>
+    <message>
+        <source>It stays where it is; the Folio menu finds it again</source>
+        <translation>Sie bleibt, wo sie ist; das Menü Mappe findet sie wieder</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::StatusLine</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>problems %1</source>
+        <translation>Probleme %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n problem(s)</source>
+        <translation>
+            <numerusform>%n Problem</numerusform>
+            <numerusform>%n Probleme</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>coutil::StylePart</name>
+    <message>
+        <source>Shape</source>
+        <translation>Form</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::Table</name>
+    <message>
+        <source>Table</source>
+        <translation>Tisch</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n panel(s) on the table</source>
+        <translation>
+            <numerusform>%n Schnittteil auf dem Tisch</numerusform>
+            <numerusform>%n Schnittteile auf dem Tisch</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Table, panel %1</source>
+        <translation>Tisch, Schnittteil %1</translation>
+    </message>
+    <message>
+        <source>Table, sheet %1</source>
+        <translation>Tisch, Blatt %1</translation>
+    </message>
+    <message>
+        <source>Click picks, wheel zooms, space and drag moves the table, F shows all</source>
+        <translation>Klick wählt, Mausrad ändert den Maßstab, Leertaste und Ziehen verschiebt, F zeigt alles</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::TopEdgePart</name>
+    <message>
+        <source>Shape of the top edge</source>
+        <translation>Form der Oberkante</translation>
+    </message>
+    <message>
+        <source>Straight</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>Curved</source>
+        <translation>Geschwungen</translation>
+    </message>
+    <message>
+        <source>Sweetheart</source>
+        <translation>Herzform</translation>
+    </message>
+    <message>
+        <source>Pointed</source>
+        <translation>Spitz</translation>
+    </message>
+    <message>
+        <source>Top edge shape</source>
+        <translation>Form der Oberkante</translation>
+    </message>
+    <message>
+        <source>Centre front</source>
+        <translation>Vordere Mitte</translation>
+    </message>
+    <message>
+        <source>Top edge at the centre front</source>
+        <translation>Oberkante an der vorderen Mitte</translation>
+    </message>
+    <message>
+        <source>Bust seam</source>
+        <translation>Brustnaht</translation>
+    </message>
+    <message>
+        <source>Top edge at the bust seam</source>
+        <translation>Oberkante an der Brustnaht</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Top edge at the side</source>
+        <translation>Oberkante an der Seite</translation>
+    </message>
+    <message>
+        <source>Centre back</source>
+        <translation>Hintere Mitte</translation>
+    </message>
+    <message>
+        <source>Top edge at the centre back</source>
+        <translation>Oberkante an der hinteren Mitte</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::WindowMenus</name>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>&amp;Folio</source>
+        <translation>&amp;Mappe</translation>
+    </message>
+    <message>
+        <source>&amp;New client</source>
+        <translation>&amp;Neue Kundin</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen …</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>&amp;Zuletzt benutzt</translation>
+    </message>
+    <message>
+        <source>&amp;Unsaved work</source>
+        <translation>&amp;Ungespeicherte Arbeit</translation>
+    </message>
+    <message>
+        <source>Open the &amp;demo singer</source>
+        <translation>&amp;Beispielsängerin öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter …</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+S</source>
+        <translation>Ctrl+Shift+S</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>Be&amp;enden</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>Undo:</source>
+        <translation>Rückgängig:</translation>
+    </message>
+    <message>
+        <source>Redo:</source>
+        <translation>Wiederholen:</translation>
+    </message>
+    <message>
+        <source>New &amp;garment</source>
+        <translation>Neues &amp;Stück</translation>
+    </message>
+    <message>
+        <source>Re&amp;name garment</source>
+        <translation>Stück &amp;umbenennen</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Fit everything in</source>
+        <translation>&amp;Alles zeigen</translation>
+    </message>
+    <message>
+        <source>Ctrl+0</source>
+        <translation>Ctrl+0</translation>
+    </message>
+    <message>
+        <source>&amp;Wheel pans instead of zooming</source>
+        <translation>Mausrad &amp;verschiebt, statt den Maßstab zu ändern</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Farben</translation>
+    </message>
+    <message>
+        <source>&amp;System</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Noch keine</translation>
+    </message>
+    <message>
+        <source>&amp;Clear this list</source>
+        <translation>Liste &amp;leeren</translation>
+    </message>
+    <message>
+        <source>None was found</source>
+        <translation>Keine gefunden</translation>
     </message>
 </context>
 </TS>

@@ -2,22 +2,22 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
-    <name>StatusLine</name>
+    <name>coutil::StatusLine</name>
     <message numerus="yes">
         <source>%n problem(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n problem</numerusform>
+            <numerusform>%n problems</numerusform>
         </translation>
     </message>
 </context>
 <context>
-    <name>Table</name>
+    <name>coutil::Table</name>
     <message numerus="yes">
         <source>%n panel(s) on the table</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n panel on the table</numerusform>
+            <numerusform>%n panels on the table</numerusform>
         </translation>
     </message>
 </context>

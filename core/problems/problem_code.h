@@ -66,13 +66,19 @@ namespace coutil {
     X(jsonWantsObjectList, "json_wants_object_list")      \
     X(jsonWantsChoice, "json_wants_choice")               \
     X(dateUnreadable, "date_unreadable")                  \
+    X(garmentTaken, "garment_taken")                      \
     X(garmentUnknown, "garment_unknown")                  \
     X(revisionUnknown, "revision_unknown")                \
     /* command line */                                    \
     X(callUnknown, "call_unknown")                        \
     X(callIncomplete, "call_incomplete")                  \
     X(optionUnknown, "option_unknown")                    \
-    X(optionBadValue, "option_bad_value")
+    X(optionBadValue, "option_bad_value")                 \
+    X(optionWithoutValue, "option_without_value")         \
+    X(optionTwice, "option_twice")                        \
+    X(optionsExclude, "options_exclude")                  \
+    X(operandUnexpected, "operand_unexpected")            \
+    X(displayMissing, "display_missing")
 
 enum class ProblemCode {
 #define COUTIL_CODE_NAME(name, key) name,

@@ -41,6 +41,17 @@ ordered_json levelLinesJson(const std::vector<LevelLine>& levels) {
     return json;
 }
 
+ordered_json estimateJson(const Estimate& estimate) {
+    ordered_json json;
+    json["name"] = keyOf(estimate.id);
+    json["value"] = numberJson(estimate.valueMm);
+    json["sd"] = numberJson(estimate.sdMm);
+    json["from"] = ordered_json::array();
+    for (const Measurement from : estimate.from) json["from"].push_back(keyOf(from));
+    json["source"] = estimate.source;
+    return json;
+}
+
 std::string nameOf(PanelSide side) {
     switch (side) {
         case PanelSide::both:

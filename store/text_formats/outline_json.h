@@ -9,7 +9,7 @@
 #include "core/problems/problem.h"
 #include "store/text_formats.h"
 
-// What pattern and tracings show the same way.
+// What pattern, tracings and reports show the same way.
 namespace coutil::text_formats {
 
 // Shortest text that reads back as the same number; never "-0".
@@ -20,6 +20,7 @@ namespace coutil::text_formats {
 [[nodiscard]] nlohmann::ordered_json levelLinesJson(const std::vector<LevelLine>& levels);
 [[nodiscard]] nlohmann::ordered_json problemsJson(const std::vector<Problem>& problems,
                                                   const SentenceOf& sentence);
+[[nodiscard]] nlohmann::ordered_json estimateJson(const Estimate& estimate);
 [[nodiscard]] std::string nameOf(PanelSide side);  // "both", "left", "right"
 
 // One line of text without line ends inside; bytes that are no UTF-8 become U+FFFD.

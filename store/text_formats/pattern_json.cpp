@@ -79,17 +79,6 @@ ordered_json levelJson(const Level& level) {
     return json;
 }
 
-ordered_json estimateJson(const Estimate& estimate) {
-    ordered_json json;
-    json["name"] = keyOf(estimate.id);
-    json["value"] = numberJson(estimate.valueMm);
-    json["sd"] = numberJson(estimate.sdMm);
-    json["from"] = ordered_json::array();
-    for (const Measurement from : estimate.from) json["from"].push_back(keyOf(from));
-    json["source"] = estimate.source;
-    return json;
-}
-
 template <class Items, class Show>
 ordered_json listJson(const Items& items, Show show) {
     ordered_json json = ordered_json::array();
@@ -110,7 +99,7 @@ std::string writePatternJson(const Pattern& pattern, const RevisionHead& revisio
         listJson(pattern.seams, [&](const Seam& seam) { return seamJson(pattern, seam); });
     json["lacing_gap"] = numberJson(pattern.lacingGapMm);
     json["levels"] = listJson(pattern.levels, levelJson);
-    json["estimates"] = listJson(pattern.estimates, estimateJson);
+    json["estimates"] = listJson(pattern.estimates, text_formats::estimateJson);
     json["problems"] = text_formats::problemsJson(problems, sentence);
     return text_formats::dumped(json) + "\n";
 }

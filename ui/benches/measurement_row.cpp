@@ -18,7 +18,7 @@ constexpr int kPauseMs = 700;
 
 QString estimateText(const Estimate& estimate, LengthUnit unit) {
     QStringList from;
-    for (const Measurement id : estimate.from) from.append(measurementTerm(id).toLower());
+    for (const Measurement id : estimate.from) from.append(measurementTerm(id));
     const QString spread = lengthText(estimate.sdMm, unit);
     if (from.isEmpty()) return MeasurementRow::tr("estimated ± %1, the average").arg(spread);
     return MeasurementRow::tr("estimated ± %1, from %2")

@@ -2,38 +2,19 @@
 
 #include <QApplication>
 #include <QIcon>
-#include <QLibraryInfo>
-#include <QLocale>
 #include <QProcess>
-#include <QTranslator>
 
 #include "ui/window/folio_files.h"
 #include "ui/window/main_window.h"
 #include "ui/window/theme.h"
+#include "ui/words/users_language.h"
 
 namespace coutil {
-
-namespace {
-
-void installTranslators(QApplication& app) {
-    auto* ours = new QTranslator(&app);
-    if (ours->load(QLocale(), QStringLiteral("coutil"), QStringLiteral("_"),
-                   QStringLiteral(":/i18n"))) {
-        QApplication::installTranslator(ours);
-    }
-    auto* qts = new QTranslator(&app);
-    if (qts->load(QLocale(), QStringLiteral("qtbase"), QStringLiteral("_"),
-                  QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
-        QApplication::installTranslator(qts);
-    }
-}
-
-}  // namespace
 
 int runWindow(QApplication& app, const QStringList& files) {
     QApplication::setApplicationName(QStringLiteral("coutil"));
     QApplication::setApplicationDisplayName(QString());
-    installTranslators(app);
+    speakUsersLanguage(app);
     applyTheme(storedTheme());
     MainWindow window;
     window.show();

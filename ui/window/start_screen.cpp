@@ -136,7 +136,7 @@ void StartScreen::fillWork() {
         recover->setAccessibleName(tr("Recover %1").arg(name));
         auto* leave = new QPushButton(tr("Leave"));
         leave->setAccessibleName(tr("Leave %1").arg(name));
-        leave->setToolTip(tr("It stays where it is; the File menu finds it again"));
+        leave->setToolTip(tr("It stays where it is; the Folio menu finds it again"));
         connect(recover, &QPushButton::clicked, this, [this, work] { emit recoverWanted(work); });
         connect(leave, &QPushButton::clicked, this, [this, work] { emit leaveWanted(work); });
         auto* row = new QHBoxLayout;

@@ -217,6 +217,8 @@ QString ProblemSentence::ofFiles(ProblemCode code) {
             return tr(
                 "{path}: there is no room left on the disk; nothing was changed, make "
                 "room and save again.");
+        case ProblemCode::garmentTaken:
+            return tr("The folio has a garment called “{path}” already; choose another name.");
         case ProblemCode::garmentUnknown:
             return tr("The folio has no garment called “{path}”[; it has {text}].");
         case ProblemCode::revisionUnknown:
@@ -295,18 +297,32 @@ QString ProblemSentence::ofCalls(ProblemCode code) {
     switch (code) {
         case ProblemCode::callUnknown:
             return tr(
-                "There is no call “{subject}”[; did you mean “{detail}”?] coutil --help lists "
+                "There is no call “{path}”[; did you mean “{text}”?] coutil --help lists "
                 "them.");
         case ProblemCode::callIncomplete:
-            return tr("The call {subject} needs {detail}; coutil --help shows how.");
+            return tr("The call {path} needs {text}; coutil --help shows how.");
         case ProblemCode::optionUnknown:
             return tr(
-                "There is no option “{subject}”[ for {detail}]; coutil --help lists the "
+                "There is no option “{path}”[ for {text}]; coutil --help lists the "
                 "options.");
         case ProblemCode::optionBadValue:
             return tr(
-                "Option {subject} cannot be “{detail}”[: it must lie between {lowest} and "
+                "Option {path} cannot be “{text}”[: it must lie between {lowest} and "
                 "{highest}]; coutil --help shows what it takes.");
+        case ProblemCode::optionWithoutValue:
+            return tr("Option {path} needs a value after it[: {text}].");
+        case ProblemCode::optionTwice:
+            return tr("Option {path} is there twice; leave one of them out.");
+        case ProblemCode::optionsExclude:
+            return tr("Options {path} and {text} exclude each other; leave one of them out.");
+        case ProblemCode::operandUnexpected:
+            return tr(
+                "“{path}” is one word too many[ for {text}]; leave it out, or put quotes "
+                "around a name with blanks.");
+        case ProblemCode::displayMissing:
+            return tr(
+                "There is no display to open a window on; coutil --help lists the calls that "
+                "need none.");
         default:
             return {};
     }

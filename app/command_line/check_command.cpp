@@ -1,0 +1,63 @@
+#include <algorithm>
+#include <array>
+
+#include "app/command_line/check_text.h"
+#include "app/command_line/command.h"
+#include "app/command_line/messages.h"
+#include "app/command_line/opened_garment.h"
+#include "app/command_line/shared_options.h"
+#include "store/folio_file.h"
+#include "store/report_formats.h"
+
+namespace coutil {
+namespace {
+
+constexpr std::array kOptions{kGarmentOption, kRevisionOption, kJsonOption, kOutOption,
+                              kHelpOption};
+
+// What drafting says, and every promise of the pattern looked at again from its outlines alone.
+GarmentCheck checked(const Folio& folio, const Garment& garment) {
+    GarmentOutcome outcome = draftedIn(folio, garment);
+    GarmentCheck check;
+    check.garment = garment.name;
+    check.problems = std::move(outcome.problems);
+    if (!outcome.pattern) return check;
+    for (Problem& again : checkPattern(*outcome.pattern))
+        if (std::ranges::find(check.problems, again) == check.problems.end())
+            check.problems.push_back(std::move(again));
+    check.estimates = outcome.pattern->estimates;
+    return check;
+}
+
+bool isWorthAnExitCode(const GarmentCheck& check) {
+    return std::ranges::any_of(check.problems,
+                               [](const Problem& p) { return p.severity != Severity::note; });
+}
+
+ExitCode run(const Call& call) {
+    if (const auto problem = checkRevision(call)) return failedBy({*problem});
+    const Outcome<Folio> folio = readFolio(call.operands.front());
+    if (!folio) return failedBy(folio.problems);
+    const Outcome<std::vector<Garment>> garments = chosenGarments(*folio, call);
+    if (!garments) return failedBy(garments.problems);
+    std::vector<GarmentCheck> checks;
+    for (const Garment& garment : *garments) checks.push_back(checked(*folio, garment));
+    const auto sentence = [&](const Problem& p) { return sentenceLine(p, folio->unit); };
+    const ExitCode given = giveResult(
+        call.has("--json") ? writeCheckJson(checks, sentence) : checkText(checks, folio->unit),
+        call.value("-o").value_or(""));
+    if (given != ExitCode::done) return given;
+    return std::ranges::any_of(checks, isWorthAnExitCode) ? ExitCode::problemsFound
+                                                          : ExitCode::done;
+}
+
+}  // namespace
+
+Command checkCommand() {
+    return {{"check", "F.coutil", kOptions, {}, {}},
+            QT_TRANSLATE_NOOP("CommandLine",
+                              "prints problems of the pattern; looks whether the file is whole"),
+            &run};
+}
+
+}  // namespace coutil

@@ -1,0 +1,78 @@
+#include "app/command_line/drafted_folio.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "store/text_formats.h"
+#include "store/uuid.h"
+
+namespace coutil {
+namespace {
+
+// Makes ids: by chance, or from what they belong to. `kind` keeps the ids of different records
+// apart.
+class IdSource {
+  public:
+    IdSource(bool isRepeatable, std::string content)
+        : isRepeatable_(isRepeatable), content_(std::move(content)) {}
+    [[nodiscard]] std::string idFor(const std::string& kind) const {
+        return isRepeatable_ ? derivedUuid(kind + "\n" + content_) : newUuid();
+    }
+
+  private:
+    bool isRepeatable_;
+    std::string content_;
+};
+
+std::string freeName(const Folio& folio, const std::string& wanted) {
+    if (!wanted.empty()) return wanted;
+    const std::string plain = "Corset";
+    if (findGarment(folio, plain) == nullptr) return plain;
+    int number = 2;
+    while (findGarment(folio, plain + " " + std::to_string(number)) != nullptr) ++number;
+    return plain + " " + std::to_string(number);
+}
+
+// The id of the set in the folio; entered when it is not there.
+std::string enterSet(Folio& folio, MeasurementSet set, const IdSource& ids) {
+    for (const MeasurementSet& known : folio.measurementSets) {
+        MeasurementSet same = set;
+        same.id = known.id;
+        if (same == known) return known.id;
+    }
+    const bool isFree = findMeasurementSet(folio, set.id) == nullptr;
+    if (set.id.empty() || !isFree) set.id = ids.idFor("measurement set");
+    const std::string id = set.id;
+    folio.measurementSets.push_back(std::move(set));
+    std::ranges::stable_sort(folio.measurementSets, {}, &MeasurementSet::takenOn);
+    return id;
+}
+
+}  // namespace
+
+Outcome<Folio> withGarment(Folio folio, const DraftInput& input, const NewGarment& garment) {
+    MeasurementSet set = input.set;
+    if (set.takenOn.empty()) set.takenOn = garment.date;
+    const std::string name = freeName(folio, garment.name);
+    if (findGarment(folio, name) != nullptr) {
+        Problem problem;
+        problem.code = ProblemCode::garmentTaken;
+        problem.subject = name;
+        return problem;
+    }
+    const IdSource ids(garment.isRepeatable,
+                       garment.date + "\n" + folio.id + "\n" + garment.client + "\n" + name + "\n" +
+                           writeMeasurementsJson(set) + writeStyleJson(input.style));
+    if (folio.id.empty()) {
+        folio.id = ids.idFor("folio");
+        folio.client = garment.client;
+        folio.unit = set.unit;
+    }
+    Garment made{ids.idFor("garment"), name, garment.date, {}};
+    made.pencil = {ids.idFor("pencil"), garment.date, enterSet(folio, std::move(set), ids),
+                   input.style};
+    folio.garments.push_back(std::move(made));
+    return folio;
+}
+
+}  // namespace coutil

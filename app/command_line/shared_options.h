@@ -1,0 +1,31 @@
+#pragma once
+
+#include <QtGlobal>
+
+#include "app/command_line/call.h"
+
+namespace coutil {
+
+// Options that mean the same wherever they stand.
+inline constexpr OptionSpec kGarmentOption{
+    "--garment", "NAME", false,
+    QT_TRANSLATE_NOOP("CommandLine", "which garment, when the folio has several")};
+inline constexpr OptionSpec kRevisionOption{
+    "--revision", "ID", false, QT_TRANSLATE_NOOP("CommandLine", "pencil or latest (latest)")};
+inline constexpr OptionSpec kDateOption{
+    "--date", "YYYY-MM-DD", false,
+    QT_TRANSLATE_NOOP("CommandLine", "the date to use, so that a run can be repeated to the byte")};
+inline constexpr OptionSpec kNoNameOption{
+    "--no-name", "", false, QT_TRANSLATE_NOOP("CommandLine", "leave the client's name out")};
+inline constexpr OptionSpec kOutOption{
+    "-o", "OUT", false, QT_TRANSLATE_NOOP("CommandLine", "the file to write (standard output)")};
+inline constexpr OptionSpec kJsonOption{"--json", "", false,
+                                        QT_TRANSLATE_NOOP("CommandLine", "as JSON")};
+inline constexpr OptionSpec kSvgOption{
+    "--svg", "", false, QT_TRANSLATE_NOOP("CommandLine", "as SVG, in true millimetres")};
+inline constexpr OptionSpec kDxfOption{
+    "--dxf", "", false, QT_TRANSLATE_NOOP("CommandLine", "as DXF, layers after ASTM D6673")};
+inline constexpr OptionSpec kHelpOption{"--help", "", false,
+                                        QT_TRANSLATE_NOOP("CommandLine", "show this help")};
+
+}  // namespace coutil
