@@ -19,8 +19,8 @@ namespace {
 
 QString setName(const MeasurementSet& set) {
     const QDate date = QDate::fromString(QString::fromStdString(set.takenOn), Qt::ISODate);
-    const QString day = date.isValid() ? QLocale().toString(date, QStringLiteral("d MMM yyyy"))
-                                       : MeasureHead::tr("without a date");
+    QString day = date.isValid() ? QLocale().toString(date, QStringLiteral("d MMM yyyy"))
+                                 : MeasureHead::tr("without a date");
     if (set.takenBy.empty()) return day;
     return MeasureHead::tr("%1, by %2").arg(day, QString::fromStdString(set.takenBy));
 }

@@ -38,8 +38,8 @@ std::vector<MeasurementGroup> measurementGroups() {
         groups[isGirth ? 0 : isFromWaist(info.id) ? 1 : 2].ids.push_back(info.id);
     }
     for (MeasurementGroup& group : groups) {
-        std::ranges::stable_partition(group.ids,
-                                      [](Measurement id) { return infoOf(id).isNeededForCorset; });
+        std::stable_partition(group.ids.begin(), group.ids.end(),
+                              [](Measurement id) { return infoOf(id).isNeededForCorset; });
     }
     return groups;
 }

@@ -1,5 +1,9 @@
 #include "ui/benches/tape_line.h"
 
+#include <optional>
+#include <utility>
+#include <vector>
+
 namespace coutil {
 
 namespace {
@@ -81,11 +85,7 @@ TapeLine sideWaistToHip() {
     return length(FigureView::front, points);
 }
 
-TapeLine neckBase() { return ring(-6.6, 6.6, 145, 1.8); }
-
-}  // namespace
-
-TapeLine tapeLineOf(Measurement id) {
+std::optional<TapeLine> girthLine(Measurement id) {
     using enum Measurement;
     switch (id) {
         case bustGirth:
@@ -101,34 +101,17 @@ TapeLine tapeLineOf(Measurement id) {
         case hipGirth:
             return girth(figure::kHip);
         case neckBaseGirth:
-            return neckBase();
-        case shoulderLength:
-            return length(FigureView::front, {{6.8, 144.6}, {11.5, 142.4}, {17, 140.4}});
-        case acrossBackWidth:
-            return length(FigureView::back, {{-15.9, 132}, {0, 131.4}, {15.9, 132}});
-        case acrossFrontWidth:
-            return length(FigureView::front, {{-15.7, 132}, {0, 131.4}, {15.7, 132}});
-        case scyeDepth:
-            return coutil::scyeDepth();
-        case backNeckToWaist:
-            return length(FigureView::back, {{0, 146}, {0, figure::kWaist}});
-        case frontNeckToWaist:
-            return length(FigureView::front, {{0, 143}, {0, figure::kWaist}});
-        case sideNeckToBustPoint:
-            return length(FigureView::front, {{6.8, 144.6}, {7.9, 134}, {8.2, 121.5}});
-        case sideNeckOverBustToWaist:
-            return length(FigureView::front,
-                          {{6.8, 144.6}, {7.9, 134}, {8.2, 121.5}, {7.6, 113}, {7, 104.2}});
-        case bustPointWidth:
-            return length(FigureView::front, {{-8.2, 121.5}, {0, 121.2}, {8.2, 121.5}});
-        case sideWaistToHip:
-            return coutil::sideWaistToHip();
+            return ring(-6.6, 6.6, 145, 1.8);
         case upperArmGirth:
             return ring(16.6, 21.6, 124, 1.0);
-        case stature:
-            return coutil::stature();
-        case frontBustArc:
-            return frontArc();
+        default:
+            return std::nullopt;
+    }
+}
+
+std::optional<TapeLine> heightLine(Measurement id) {
+    using enum Measurement;
+    switch (id) {
         case waistToUnderBust:
             return heightFromWaist(figure::kUnderBust);
         case waistToBust:
@@ -139,8 +122,59 @@ TapeLine tapeLineOf(Measurement id) {
             return heightFromWaist(figure::kHighHip);
         case waistToHip:
             return heightFromWaist(figure::kHip);
-        case waistToLap:
+        case Measurement::waistToLap:
             return coutil::waistToLap();
+        case Measurement::stature:
+            return coutil::stature();
+        default:
+            return std::nullopt;
+    }
+}
+
+std::optional<TapeLine> frontLine(Measurement id) {
+    using enum Measurement;
+    switch (id) {
+        case shoulderLength:
+            return length(FigureView::front, {{6.8, 144.6}, {11.5, 142.4}, {17, 140.2}});
+        case acrossFrontWidth:
+            return length(FigureView::front, {{-15.7, 132}, {0, 131.4}, {15.7, 132}});
+        case frontNeckToWaist:
+            return length(FigureView::front, {{0, 143}, {0, figure::kWaist}});
+        case sideNeckToBustPoint:
+            return length(FigureView::front, {{6.8, 144.6}, {7.9, 134}, {8.2, 121.5}});
+        case sideNeckOverBustToWaist:
+            return length(FigureView::front,
+                          {{6.8, 144.6}, {7.9, 134}, {8.2, 121.5}, {7.6, 113}, {7, 104.2}});
+        case bustPointWidth:
+            return length(FigureView::front, {{-8.2, 121.5}, {0, 121.2}, {8.2, 121.5}});
+        case Measurement::sideWaistToHip:
+            return coutil::sideWaistToHip();
+        case frontBustArc:
+            return frontArc();
+        default:
+            return std::nullopt;
+    }
+}
+
+std::optional<TapeLine> backLine(Measurement id) {
+    using enum Measurement;
+    switch (id) {
+        case acrossBackWidth:
+            return length(FigureView::back, {{-15.9, 132}, {0, 131.4}, {15.9, 132}});
+        case Measurement::scyeDepth:
+            return coutil::scyeDepth();
+        case backNeckToWaist:
+            return length(FigureView::back, {{0, 146}, {0, figure::kWaist}});
+        default:
+            return std::nullopt;
+    }
+}
+
+}  // namespace
+
+TapeLine tapeLineOf(Measurement id) {
+    for (const auto lineOf : {girthLine, heightLine, frontLine, backLine}) {
+        if (auto line = lineOf(id)) return *std::move(line);
     }
     return {};
 }

@@ -17,7 +17,7 @@ bool means(const std::string& text, double mm, LengthUnit unit) {
 
 std::string writtenReading(const QString& text, double mm, LengthUnit fieldUnit,
                            LengthUnit setUnit) {
-    const std::string plain = text.trimmed().toStdString();
+    std::string plain = text.trimmed().toStdString();
     if (means(plain, mm, setUnit)) return plain;
     std::string named = plain + ' ' + std::string(keyOf(fieldUnit));
     if (means(named, mm, setUnit)) return named;

@@ -23,7 +23,7 @@ constexpr char kFolderKey[] = "files/folder";
 constexpr char kUnitKey[] = "window/unit";
 
 QString lastFolder() {
-    const QString folder = openSettings()->value(kFolderKey).toString();
+    QString folder = openSettings()->value(kFolderKey).toString();
     if (!folder.isEmpty() && QDir(folder).exists()) return folder;
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }

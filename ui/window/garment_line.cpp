@@ -18,6 +18,7 @@ namespace {
 
 constexpr int kClientWidthPx = 170;
 constexpr int kGarmentWidthPx = 150;
+constexpr int kArrowPx = 40;  // the menu arrow and air on both sides
 
 QString freeName(const Folio& folio, const QString& stem) {
     QString name = stem;
@@ -35,6 +36,7 @@ GarmentLine::GarmentLine(FolioDocument& document, QWidget* parent)
       client_(new QLabel),
       button_(new QPushButton),
       menu_(new QMenu(this)),
+      group_(new QActionGroup(menu_)),
       name_(new QLineEdit) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
@@ -69,13 +71,13 @@ void GarmentLine::showNames() {
     const QString name =
         garment != nullptr ? QString::fromStdString(garment->name) : tr("no garment");
     button_->setText(button_->fontMetrics().elidedText(name, Qt::ElideRight, kGarmentWidthPx));
+    button_->setMinimumWidth(button_->fontMetrics().horizontalAdvance(button_->text()) + kArrowPx);
     button_->setAccessibleName(tr("Garment: %1").arg(name));
     button_->setToolTip(tr("Choose, add or rename a garment"));
 }
 
 void GarmentLine::fillMenu() {
     menu_->clear();
-    auto* group = new QActionGroup(menu_);
     int index = 0;
     for (const Garment& garment : document_.folio().garments) {
         QString words = QString::fromStdString(garment.name);
@@ -83,7 +85,7 @@ void GarmentLine::fillMenu() {
         QAction* action = menu_->addAction(words);
         action->setCheckable(true);
         action->setChecked(index == document_.garmentIndex());
-        group->addAction(action);
+        group_->addAction(action);
         connect(action, &QAction::triggered, this,
                 [this, index] { document_.selectGarment(index); });
         ++index;

@@ -2,6 +2,7 @@
 
 #include <QWidget>
 
+class QActionGroup;
 class QLabel;
 class QLineEdit;
 class QMenu;
@@ -35,6 +36,7 @@ class GarmentLine : public QWidget {
     QLabel* client_;
     QPushButton* button_;
     QMenu* menu_;
+    QActionGroup* group_;
     QLineEdit* name_;
 };
 

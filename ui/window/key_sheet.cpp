@@ -42,6 +42,55 @@ QWidget* chapter(const QString& title, const QList<Line>& lines) {
     return widget;
 }
 
+QWidget* windowKeys() {
+    return chapter(KeySheet::tr("Window"),
+                   {{KeySheet::tr("1 2 3 4"), KeySheet::tr("Measure, Draft, Trace, Print")},
+                    {KeySheet::tr("Alt 1 to Alt 4"), KeySheet::tr("the same while typing")},
+                    {KeySheet::tr("Tab"), KeySheet::tr("next field, next part of the window")},
+                    {KeySheet::tr("F1 or ?"), KeySheet::tr("this sheet")}});
+}
+
+QWidget* folioKeys() {
+    return chapter(KeySheet::tr("Folio"),
+                   {{keysOf(QKeySequence::New), KeySheet::tr("new client")},
+                    {keysOf(QKeySequence::Open), KeySheet::tr("open a folio")},
+                    {keysOf(QKeySequence::Save), KeySheet::tr("save")},
+                    {KeySheet::tr("Ctrl+Shift+S"), KeySheet::tr("save under another name")},
+                    {KeySheet::tr("F2"), KeySheet::tr("rename the garment")},
+                    {keysOf(QKeySequence::Undo), KeySheet::tr("undo")},
+                    {keysOf(QKeySequence::Redo), KeySheet::tr("redo")}});
+}
+
+QWidget* figureKeys() {
+    return chapter(
+        KeySheet::tr("Figures"),
+        {{KeySheet::tr("Up, Down"), KeySheet::tr("one step of the unit: 1 mm, 1/16 in")},
+         {KeySheet::tr("Shift, Alt with them"), KeySheet::tr("ten times, a tenth")},
+         {KeySheet::tr("Esc"), KeySheet::tr("back to what stood there")},
+         {KeySheet::tr("Enter, Tab"), KeySheet::tr("done")},
+         {KeySheet::tr("12 + 3/8 in"), KeySheet::tr("sums, fractions and units may be typed")}});
+}
+
+QWidget* tableKeys() {
+    return chapter(KeySheet::tr("Table"),
+                   {{KeySheet::tr("F"), KeySheet::tr("fit everything in")},
+                    {KeySheet::tr("+ and -"), KeySheet::tr("zoom")},
+                    {KeySheet::tr("Wheel"), KeySheet::tr("zoom about the pointer")},
+                    {KeySheet::tr("Space or middle drag"), KeySheet::tr("pan")},
+                    {KeySheet::tr("Tab"), KeySheet::tr("next panel")},
+                    {KeySheet::tr("Up, Down"), KeySheet::tr("next edge of the panel")},
+                    {KeySheet::tr("Esc"), KeySheet::tr("let go")}});
+}
+
+QVBoxLayout* column(QWidget* upper, QWidget* lower) {
+    auto* layout = new QVBoxLayout;
+    layout->setSpacing(20);
+    layout->addWidget(upper);
+    layout->addWidget(lower);
+    layout->addStretch(1);
+    return layout;
+}
+
 }  // namespace
 
 KeySheet::KeySheet(QWidget* parent) : QDialog(parent) {
@@ -50,35 +99,8 @@ KeySheet::KeySheet(QWidget* parent) : QDialog(parent) {
     auto* columns = new QHBoxLayout(this);
     columns->setContentsMargins(24, 20, 24, 20);
     columns->setSpacing(40);
-    auto* left = new QVBoxLayout;
-    left->setSpacing(20);
-    left->addWidget(chapter(tr("Window"), {{tr("1 2 3 4"), tr("Measure, Draft, Trace, Print")},
-                                           {tr("Alt 1 to Alt 4"), tr("the same while typing")},
-                                           {tr("Tab"), tr("next field, next part of the window")},
-                                           {tr("F1 or ?"), tr("this sheet")}}));
-    left->addWidget(chapter(tr("Folio"), {{keysOf(QKeySequence::New), tr("new client")},
-                                          {keysOf(QKeySequence::Open), tr("open a folio")},
-                                          {keysOf(QKeySequence::Save), tr("save")},
-                                          {tr("Ctrl+Shift+S"), tr("save under another name")},
-                                          {keysOf(QKeySequence::Undo), tr("undo")},
-                                          {keysOf(QKeySequence::Redo), tr("redo")}}));
-    auto* right = new QVBoxLayout;
-    right->setSpacing(20);
-    right->addWidget(chapter(tr("Figures"),
-                             {{tr("Up, Down"), tr("one step of the unit: 1 mm, 1/16 in")},
-                              {tr("Shift, Alt with them"), tr("ten times, a tenth")},
-                              {tr("Esc"), tr("back to what stood there")},
-                              {tr("Enter, Tab"), tr("done")},
-                              {tr("12 + 3/8 in"), tr("sums, fractions and units may be typed")}}));
-    right->addWidget(chapter(tr("Table"), {{tr("F"), tr("fit everything in")},
-                                           {tr("+ and -"), tr("zoom")},
-                                           {tr("Wheel"), tr("zoom about the pointer")},
-                                           {tr("Space or middle drag"), tr("pan")},
-                                           {tr("Tab"), tr("next panel")},
-                                           {tr("Up, Down"), tr("next edge of the panel")},
-                                           {tr("Esc"), tr("let go")}}));
-    columns->addLayout(left);
-    columns->addLayout(right);
+    columns->addLayout(column(windowKeys(), folioKeys()));
+    columns->addLayout(column(figureKeys(), tableKeys()));
 }
 
 }  // namespace coutil

@@ -5,7 +5,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QMimeData>
-#include <QShortcut>
 #include <QStackedWidget>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -24,7 +23,6 @@
 #include "ui/window/job_line.h"
 #include "ui/window/key_sheet.h"
 #include "ui/window/message_bar.h"
-#include "ui/window/recent_files.h"
 #include "ui/window/recovery.h"
 #include "ui/window/settings.h"
 #include "ui/window/start_screen.h"
@@ -38,7 +36,6 @@ namespace coutil {
 namespace {
 
 constexpr char kGeometryKey[] = "window/geometry";
-constexpr char kWheelPansKey[] = "table/wheelPans";
 constexpr int kMeasureBench = 0;
 constexpr int kDraftBench = 1;
 constexpr QSize kUsualSize{1280, 800};
@@ -113,85 +110,6 @@ void MainWindow::addBench(Bench* bench) {
     connect(bench, &Bench::message, this, [this](const QString& text, bool isError) {
         messages_->say({text, isError, {}, {}});
     });
-}
-
-void MainWindow::addBenchKeys() {
-    for (int i = 0; i < benches_.size(); ++i) {
-        // The bare figure is for hands off the fields; while typing it is a figure, so Alt helps.
-        for (const auto& keys :
-             {QKeySequence(Qt::Key_1 + i), QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + i))}) {
-            auto* key = new QShortcut(keys, this);
-            connect(key, &QShortcut::activated, this, [this, i] { enterBench(i); });
-        }
-    }
-}
-
-void MainWindow::connectFiles() {
-    connect(files_, &FolioFiles::failed, this, &MainWindow::fail);
-    connect(files_, &FolioFiles::told, this, [this](const QString& text) {
-        messages_->say({text, false, {}, {}});
-    });
-    connect(files_, &FolioFiles::listsChanged, start_, &StartScreen::refresh);
-    connect(files_, &FolioFiles::clientStarted, this, [this] { enterBench(kMeasureBench); });
-    connect(files_, &FolioFiles::folioOpened, this, [this] {
-        enterBench(document_.drafted().pattern && benches_.size() > kDraftBench ? kDraftBench
-                                                                                : kMeasureBench);
-    });
-    connect(start_, &StartScreen::demoWanted, files_, &FolioFiles::openDemo);
-    connect(start_, &StartScreen::newWanted, files_, &FolioFiles::startClient);
-    connect(start_, &StartScreen::openWanted, files_, &FolioFiles::chooseAndOpen);
-    connect(start_, &StartScreen::fileWanted, files_, &FolioFiles::openFile);
-    connect(start_, &StartScreen::recoverWanted, files_, &FolioFiles::recover);
-    connect(start_, &StartScreen::leaveWanted, this, [this](const Recoverable& found) {
-        leaveWork(found);
-        start_->refresh();
-    });
-    const auto clearRecent = [this] {
-        clearRecentFiles();
-        start_->refresh();
-    };
-    connect(start_, &StartScreen::clearRecentWanted, this, clearRecent);
-    connect(menus_, &WindowMenus::clearRecentWanted, this, clearRecent);
-    connect(&document_, &FolioDocument::opened, this, &MainWindow::showDocument);
-    connect(&document_, &FolioDocument::storeFailed, this, &MainWindow::fail);
-}
-
-void MainWindow::connectMenus() {
-    const auto on = [](QAction* action, auto* receiver, auto slot) {
-        connect(action, &QAction::triggered, receiver, slot);
-    };
-    on(menus_->newClient, files_, [this] { files_->startClient(); });
-    on(menus_->open, files_, [this] { files_->chooseAndOpen(); });
-    on(menus_->openDemo, files_, [this] { files_->openDemo(); });
-    on(menus_->save, files_, [this] { files_->save(); });
-    on(menus_->saveAs, files_, [this] { files_->saveAs(); });
-    on(menus_->close, files_, [this] { files_->close(); });
-    on(menus_->quit, this, [this] { close(); });
-    on(menus_->newGarment, this, [this] { jobLine_->garments().addGarment(); });
-    on(menus_->renameGarment, this, [this] { jobLine_->garments().startRename(); });
-    on(menus_->fit, this, [this] { table_->fit(); });
-    on(menus_->keys, this, [this] { showKeys(); });
-    on(menus_->wheelPans, this, [this] {
-        table_->setWheelPans(menus_->wheelPans->isChecked());
-        openSettings()->setValue(kWheelPansKey, menus_->wheelPans->isChecked());
-    });
-    connect(menus_, &WindowMenus::fileWanted, files_, &FolioFiles::openFile);
-    connect(menus_, &WindowMenus::recoverWanted, files_, &FolioFiles::recover);
-    connect(menus_, &WindowMenus::themeWanted, this, [](Theme theme) {
-        storeTheme(theme);
-        applyTheme(theme);
-    });
-    connect(jobLine_, &JobLine::benchChosen, this, &MainWindow::enterBench);
-}
-
-void MainWindow::connectFoot() {
-    connect(table_, &Table::hint, foot_, &StatusLine::showHint);
-    connect(table_, &Table::pointerAt, this, &MainWindow::showPosition);
-    connect(table_, &Table::viewChanged, this, &MainWindow::showZoom);
-    connect(foot_, &StatusLine::problemsWanted, this, &MainWindow::pointAtProblems);
-    connect(&document_, &FolioDocument::draftedChanged, this, &MainWindow::showProblemCount);
-    connect(&document_, &FolioDocument::folioChanged, this, &MainWindow::showTitle);
-    connect(&document_, &FolioDocument::fileChanged, this, &MainWindow::showTitle);
 }
 
 void MainWindow::offerUnsavedWork() {

@@ -13,7 +13,8 @@ namespace coutil {
 
 int runWindow(QApplication& app, const QStringList& files) {
     QApplication::setApplicationName(QStringLiteral("coutil"));
-    QApplication::setApplicationDisplayName(QString());
+    QApplication::setDesktopFileName(QStringLiteral("org.coutil.coutil"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/program/org.coutil.coutil.svg")));
     speakUsersLanguage(app);
     applyTheme(storedTheme());
     MainWindow window;

@@ -63,6 +63,10 @@ void StartButton::paintEvent(QPaintEvent*) {
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(frame, 6, 6);
     }
+    drawWords(painter);
+}
+
+void StartButton::drawWords(QPainter& painter) {
     const QRect drawing(kPaddingPx, (height() - kDrawingPx) / 2, kDrawingPx, kDrawingPx);
     icon().paint(&painter, drawing, Qt::AlignCenter, isEnabled() ? QIcon::Normal : QIcon::Disabled);
     const int left = drawing.right() + 14;

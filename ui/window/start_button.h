@@ -21,6 +21,7 @@ class StartButton : public QAbstractButton {
     void leaveEvent(QEvent* event) override;
 
   private:
+    void drawWords(QPainter& painter);
     [[nodiscard]] QFont wordsFont() const;
     [[nodiscard]] QFont moreFont() const;
 

@@ -83,7 +83,7 @@ void storeTheme(Theme theme) {
 
 void applyTheme(Theme theme) {
     if (qobject_cast<QuietStyle*>(QApplication::style()) == nullptr) {
-        QApplication::setStyle(new QuietStyle);
+        QApplication::setStyle(std::make_unique<QuietStyle>().release());  // takes it
     }
     QApplication::setPalette(paletteOf(theme));
 }

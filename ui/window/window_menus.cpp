@@ -10,6 +10,13 @@
 
 namespace coutil {
 
+namespace {
+
+// A maker's own words are no menu text: an ampersand in them is one.
+QString escaped(QString words) { return words.replace(QLatin1Char('&'), QLatin1String("&&")); }
+
+}  // namespace
+
 WindowMenus::WindowMenus(QUndoStack& undoStack, QWidget* parent) : QMenuBar(parent) {
     buildFolioMenu();
     buildEditMenu(undoStack);
@@ -41,11 +48,20 @@ void WindowMenus::buildFolioMenu() {
 
 void WindowMenus::buildEditMenu(QUndoStack& undoStack) {
     QMenu* menu = addMenu(tr("&Edit"));
-    QAction* undo = undoStack.createUndoAction(this, tr("Undo:"));
-    undo->setShortcuts(QKeySequence::Undo);
-    QAction* redo = undoStack.createRedoAction(this, tr("Redo:"));
-    redo->setShortcuts(QKeySequence::Redo);
-    menu->addActions({undo, redo});
+    QAction* undo = menu->addAction(tr("&Undo"), QKeySequence::Undo);
+    QAction* redo = menu->addAction(tr("&Redo"), QKeySequence::Redo);
+    undo->setEnabled(false);
+    redo->setEnabled(false);
+    connect(undo, &QAction::triggered, &undoStack, &QUndoStack::undo);
+    connect(redo, &QAction::triggered, &undoStack, &QUndoStack::redo);
+    connect(&undoStack, &QUndoStack::canUndoChanged, undo, &QAction::setEnabled);
+    connect(&undoStack, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
+    connect(&undoStack, &QUndoStack::undoTextChanged, undo, [undo](const QString& words) {
+        undo->setText(words.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(escaped(words)));
+    });
+    connect(&undoStack, &QUndoStack::redoTextChanged, redo, [redo](const QString& words) {
+        redo->setText(words.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(escaped(words)));
+    });
     menu->addSeparator();
     newGarment = menu->addAction(tr("New &garment"));
     renameGarment = menu->addAction(tr("Re&name garment"), QKeySequence(Qt::Key_F2));
@@ -81,9 +97,7 @@ void WindowMenus::setFolioOpen(bool isOpen) {
 void WindowMenus::fillRecent(QMenu* menu) {
     menu->clear();
     for (const QString& file : recentFiles()) {
-        QString words = QDir::toNativeSeparators(file);
-        words.replace(QLatin1Char('&'), QLatin1String("&&"));
-        QAction* action = menu->addAction(words);
+        QAction* action = menu->addAction(escaped(QDir::toNativeSeparators(file)));
         action->setEnabled(QFileInfo::exists(file));
         connect(action, &QAction::triggered, this, [this, file] { emit fileWanted(file); });
     }
@@ -98,9 +112,7 @@ void WindowMenus::fillRecent(QMenu* menu) {
 void WindowMenus::fillWork(QMenu* menu) {
     menu->clear();
     for (const Recoverable& found : unsavedWork()) {
-        QString words = workName(found);
-        words.replace(QLatin1Char('&'), QLatin1String("&&"));
-        connect(menu->addAction(words), &QAction::triggered, this,
+        connect(menu->addAction(escaped(workName(found))), &QAction::triggered, this,
                 [this, found] { emit recoverWanted(found); });
     }
     if (menu->isEmpty()) menu->addAction(tr("None was found"))->setEnabled(false);

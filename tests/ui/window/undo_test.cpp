@@ -31,6 +31,10 @@ TEST_F(UndoTest, aTypedFigureIsOneStepWithItsNameAndFigure) {
     EXPECT_EQ(window_->document().undoStack().count(), 1);
     const QString words = window_->document().undoStack().undoText();
     EXPECT_TRUE(words.contains("74.5")) << words.toStdString();
+    const auto actions = window_->menus().findChildren<QAction*>();
+    EXPECT_TRUE(std::ranges::any_of(actions, [&words](const QAction* action) {
+        return action->isEnabled() && action->text() == "&Undo: " + words;
+    })) << "the menu says what would be undone";
     QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
     EXPECT_DOUBLE_EQ(waistMm(), 760);
     EXPECT_EQ(row(waistGirth).field().text(), "76");
