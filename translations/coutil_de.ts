@@ -1600,6 +1600,14 @@
         <source>let go</source>
         <translation>Auswahl aufheben</translation>
     </message>
+    <message>
+        <source>F2</source>
+        <translation>F2</translation>
+    </message>
+    <message>
+        <source>rename the garment</source>
+        <translation>das Stück umbenennen</translation>
+    </message>
 </context>
 <context>
     <name>coutil::LengthField</name>
@@ -2242,14 +2250,6 @@
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <source>Undo:</source>
-        <translation>Rückgängig:</translation>
-    </message>
-    <message>
-        <source>Redo:</source>
-        <translation>Wiederholen:</translation>
-    </message>
-    <message>
         <source>New &amp;garment</source>
         <translation>Neues &amp;Stück</translation>
     </message>
@@ -2300,6 +2300,22 @@
     <message>
         <source>None was found</source>
         <translation>Keine gefunden</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Wiederholen: %1</translation>
     </message>
 </context>
 </TS>

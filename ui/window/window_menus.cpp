@@ -48,8 +48,10 @@ void WindowMenus::buildFolioMenu() {
 
 void WindowMenus::buildEditMenu(QUndoStack& undoStack) {
     QMenu* menu = addMenu(tr("&Edit"));
-    QAction* undo = menu->addAction(tr("&Undo"), QKeySequence::Undo);
-    QAction* redo = menu->addAction(tr("&Redo"), QKeySequence::Redo);
+    QAction* undo = menu->addAction(tr("&Undo"));
+    QAction* redo = menu->addAction(tr("&Redo"));
+    undo->setShortcuts(QKeySequence::Undo);
+    redo->setShortcuts(QKeySequence::Redo);
     undo->setEnabled(false);
     redo->setEnabled(false);
     connect(undo, &QAction::triggered, &undoStack, &QUndoStack::undo);
