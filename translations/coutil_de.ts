@@ -91,7 +91,7 @@
     </message>
     <message>
         <source>what the garment is called (Corset)</source>
-        <translation>wie das Stück heißt (Korsett)</translation>
+        <translation>wie das Stück heißt (Corset)</translation>
     </message>
     <message>
         <source>what a new folio calls the client (the name of the file)</source>
@@ -230,7 +230,7 @@
     </message>
     <message>
         <source>Corset for act two</source>
-        <translation>Korsett für den zweiten Akt</translation>
+        <translation>Korsett, 2. Akt</translation>
     </message>
 </context>
 <context>
@@ -502,6 +502,81 @@
     <message>
         <source>Seated upright on a hard chair: from the waist string down the front to the lap. The corset&apos;s front must not be longer.</source>
         <translation>Aufrecht auf einem harten Stuhl sitzend: vom Taillenband vorn bis zum Schoß. Länger darf das Korsett vorn nicht sein.</translation>
+    </message>
+</context>
+<context>
+    <name>PatternFigures</name>
+    <message>
+        <source>panel %1</source>
+        <translation>Schnittteil %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 on %3, %4 on %5</source>
+        <translation>%1: %2 an %3, %4 an %5</translation>
+    </message>
+    <message>
+        <source>Seam %1</source>
+        <translation>Naht %1</translation>
+    </message>
+    <message>
+        <source>above the waist</source>
+        <translation>über der Taille</translation>
+    </message>
+    <message>
+        <source>below the waist</source>
+        <translation>unter der Taille</translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <translation>%1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>above the waist: %1</source>
+        <translation>über der Taille: %1</translation>
+    </message>
+    <message>
+        <source>below the waist: %1</source>
+        <translation>unter der Taille: %1</translation>
+    </message>
+    <message>
+        <source>Level %1, %2 %3</source>
+        <translation>Querlinie %1, %2 %3</translation>
+    </message>
+    <message>
+        <source>Level %1</source>
+        <translation>Querlinie %1</translation>
+    </message>
+    <message>
+        <source>body: %1</source>
+        <translation>Körper: %1</translation>
+    </message>
+    <message>
+        <source>target: %1</source>
+        <translation>Soll: %1</translation>
+    </message>
+    <message>
+        <source>pattern: %1</source>
+        <translation>Schnitt: %1</translation>
+    </message>
+    <message>
+        <source>lacing gap in it: %1</source>
+        <translation>darin Schnürlücke: %1</translation>
+    </message>
+    <message>
+        <source>%1 sq in</source>
+        <translation>%1 in²</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>width at %1 %2</source>
+        <translation>Breite %1 %2</translation>
+    </message>
+    <message>
+        <source>area %1</source>
+        <translation>Fläche %1</translation>
     </message>
 </context>
 <context>
@@ -1001,6 +1076,37 @@
     </message>
 </context>
 <context>
+    <name>TracingScene</name>
+    <message>
+        <source>%1 of panel %2
+sewing line: %3
+allowance: %4</source>
+        <translation>%1 von Schnittteil %2
+Nahtlinie: %3
+Nahtzugabe: %4</translation>
+    </message>
+    <message>
+        <source>cut %1 on the fold</source>
+        <translation>%1× zuschneiden im Stoffbruch</translation>
+    </message>
+    <message>
+        <source>cut 2, one mirrored</source>
+        <translation>2× zuschneiden, einmal gegengleich</translation>
+    </message>
+    <message>
+        <source>cut %1, half mirrored</source>
+        <translation>%1× zuschneiden, die Hälfte gegengleich</translation>
+    </message>
+    <message>
+        <source>cut %1</source>
+        <translation>%1× zuschneiden</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
     <name>TradeWords</name>
     <message>
         <source>upper chest</source>
@@ -1061,78 +1167,42 @@
     </message>
 </context>
 <context>
-    <name>coutil</name>
+    <name>coutil::AllowancePart</name>
     <message>
-        <source>panel %1</source>
-        <translation>Schnittteil %1</translation>
+        <source>Seams</source>
+        <translation>Nähte</translation>
     </message>
     <message>
-        <source>%1: %2 on %3, %4 on %5</source>
-        <translation>%1: %2 an %3, %4 an %5</translation>
+        <source>Allowance at seams</source>
+        <translation>Nahtzugabe an den Nähten</translation>
     </message>
     <message>
-        <source>Seam %1</source>
-        <translation>Naht %1</translation>
+        <source>Openings</source>
+        <translation>Öffnungen</translation>
     </message>
     <message>
-        <source>above the waist</source>
-        <translation>über der Taille</translation>
+        <source>Allowance at openings</source>
+        <translation>Nahtzugabe an den Öffnungen</translation>
     </message>
     <message>
-        <source>below the waist</source>
-        <translation>unter der Taille</translation>
+        <source>Edges</source>
+        <translation>Kanten</translation>
     </message>
     <message>
-        <source>%1 of %2: %3</source>
-        <translation>%1 von %2: %3</translation>
+        <source>Allowance at edges that are not bound</source>
+        <translation>Nahtzugabe an Kanten ohne Einfassung</translation>
     </message>
     <message>
-        <source>above the waist: %1</source>
-        <translation>über der Taille: %1</translation>
+        <source>Top edge is bound</source>
+        <translation>Oberkante eingefasst</translation>
     </message>
     <message>
-        <source>below the waist: %1</source>
-        <translation>unter der Taille: %1</translation>
+        <source>Bottom edge is bound</source>
+        <translation>Unterkante eingefasst</translation>
     </message>
     <message>
-        <source>Level %1, %2 %3</source>
-        <translation>Querlinie %1, %2 %3</translation>
-    </message>
-    <message>
-        <source>Level %1</source>
-        <translation>Querlinie %1</translation>
-    </message>
-    <message>
-        <source>body: %1</source>
-        <translation>Körper: %1</translation>
-    </message>
-    <message>
-        <source>target: %1</source>
-        <translation>Soll: %1</translation>
-    </message>
-    <message>
-        <source>pattern: %1</source>
-        <translation>Schnitt: %1</translation>
-    </message>
-    <message>
-        <source>lacing gap in it: %1</source>
-        <translation>darin Schnürlücke: %1</translation>
-    </message>
-    <message>
-        <source>%1 sq in</source>
-        <translation>%1 in²</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>width at %1 %2</source>
-        <translation>Breite %1 %2</translation>
-    </message>
-    <message>
-        <source>area %1</source>
-        <translation>Fläche %1</translation>
+        <source>A bound edge is cut on the sewing line.</source>
+        <translation>Eine eingefasste Kante wird auf der Nahtlinie zugeschnitten.</translation>
     </message>
 </context>
 <context>
@@ -1226,6 +1296,55 @@
     </message>
 </context>
 <context>
+    <name>coutil::CorrectionPart</name>
+    <message>
+        <source>Use</source>
+        <translation>Anwenden</translation>
+    </message>
+    <message>
+        <source>No correction</source>
+        <translation>Ohne Korrektur</translation>
+    </message>
+    <message>
+        <source>Print the first page alone and measure its 100 mm square. The paper is held upright.</source>
+        <translation>Zuerst nur die erste Seite drucken und ihr Quadrat von 100 mm nachmessen, Papier hochkant gehalten.</translation>
+    </message>
+    <message>
+        <source>Measured across</source>
+        <translation>Quer gemessen</translation>
+    </message>
+    <message>
+        <source>Measured up</source>
+        <translation>Hoch gemessen</translation>
+    </message>
+    <message>
+        <source>Use the measured correction</source>
+        <translation>Gemessene Korrektur anwenden</translation>
+    </message>
+    <message>
+        <source>No correction is in force for %1.</source>
+        <translation>Für %1 gilt keine Korrektur.</translation>
+    </message>
+    <message>
+        <source>In force for %1: %2 % across, %3 % up.</source>
+        <translation>Für %1 gilt: quer %2 %, hoch %3 %.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::CutList</name>
+    <message>
+        <source>Panel %1: %2</source>
+        <translation>Schnittteil %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s) in all</source>
+        <translation>
+            <numerusform>%n Zuschnitt insgesamt</numerusform>
+            <numerusform>%n Zuschnitte insgesamt</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>coutil::DraftBench</name>
     <message>
         <source>Problems</source>
@@ -1259,13 +1378,28 @@
         <source>pencil</source>
         <translation>Bleistift</translation>
     </message>
+</context>
+<context>
+    <name>coutil::EdgeAllowancePart</name>
     <message>
-        <source>No garment on the table. Open the demo singer, start a new client or open a folio.</source>
-        <translation>Kein Stück auf dem Tisch. Beispielsängerin öffnen, neue Kundin anlegen oder eine Mappe öffnen.</translation>
+        <source>Allowance at %1 of panel %2</source>
+        <translation>Nahtzugabe: %1 von Schnittteil %2</translation>
     </message>
     <message>
-        <source>Nothing to draft yet. The Measure bench (key 1) asks for the measurements that are still missing.</source>
-        <translation>Noch nichts zu konstruieren. Beim Maßnehmen (Taste 1) steht, welche Maße noch fehlen.</translation>
+        <source>Picked panel</source>
+        <translation>Gewähltes Schnittteil</translation>
+    </message>
+    <message>
+        <source>Panel %1</source>
+        <translation>Schnittteil %1</translation>
+    </message>
+    <message>
+        <source>Click a panel, or press Tab on the table, to give its edges allowances of their own.</source>
+        <translation>Ein Schnittteil anklicken oder auf dem Tisch Tab drücken, um seinen Kanten eigene Nahtzugaben zu geben.</translation>
+    </message>
+    <message>
+        <source>Leave a field empty to follow the rules above.</source>
+        <translation>Ein leeres Feld folgt den Angaben oben.</translation>
     </message>
 </context>
 <context>
@@ -1401,6 +1535,14 @@
     <message>
         <source>in %1</source>
         <translation>in %1</translation>
+    </message>
+    <message>
+        <source>~%1</source>
+        <translation>~%1</translation>
+    </message>
+    <message>
+        <source>Estimated, not measured: ± %1</source>
+        <translation>Geschätzt, nicht gemessen: ± %1</translation>
     </message>
 </context>
 <context>
@@ -1890,6 +2032,53 @@
     </message>
 </context>
 <context>
+    <name>coutil::PaperPart</name>
+    <message>
+        <source>Print the mirrored twin of every pair too</source>
+        <translation>Gegengleiche Teile mitdrucken</translation>
+    </message>
+    <message>
+        <source>Own size</source>
+        <translation>Eigenes Format</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Own paper, across</source>
+        <translation>Eigenes Papier, quer</translation>
+    </message>
+    <message>
+        <source>Own paper, up</source>
+        <translation>Eigenes Papier, hoch</translation>
+    </message>
+    <message>
+        <source>Whichever needs fewer</source>
+        <translation>Was weniger braucht</translation>
+    </message>
+    <message>
+        <source>Upright</source>
+        <translation>Hochformat</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>Querformat</translation>
+    </message>
+    <message>
+        <source>Orientation</source>
+        <translation>Ausrichtung</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <source>Overlap</source>
+        <translation>Überlappung</translation>
+    </message>
+</context>
+<context>
     <name>coutil::PickedFigures</name>
     <message>
         <source>Click a panel, or press Tab on the table, for its figures.</source>
@@ -1926,6 +2115,154 @@
     <message>
         <source>Area</source>
         <translation>Fläche</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::PrintBench</name>
+    <message numerus="yes">
+        <source>Looking for fewer sheets: %n so far</source>
+        <translation>
+            <numerusform>Suche nach weniger Blättern: bisher %n</numerusform>
+            <numerusform>Suche nach weniger Blättern: bisher %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>pencil</source>
+        <translation>Bleistift</translation>
+    </message>
+    <message>
+        <source>Looking for fewer sheets</source>
+        <translation>Suche nach weniger Blättern</translation>
+    </message>
+    <message>
+        <source>No sheets: there is nothing to cut yet.</source>
+        <translation>Keine Blätter: Noch gibt es nichts zuzuschneiden.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1 and the first page</source>
+        <translation>
+            <numerusform>%n Blatt %1 und die erste Seite</numerusform>
+            <numerusform>%n Blatt %1 und die erste Seite</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, paper across</source>
+        <translation>, Querformat</translation>
+    </message>
+    <message>
+        <source>, paper upright</source>
+        <translation>, Hochformat</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n saved by the search</source>
+        <translation>
+            <numerusform>; %n durch die Suche gespart</numerusform>
+            <numerusform>; %n durch die Suche gespart</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Click a sheet to see it as it will print.</source>
+        <translation>Ein Blatt anklicken, um es wie gedruckt zu sehen.</translation>
+    </message>
+    <message>
+        <source>First page, to be printed and measured alone.</source>
+        <translation>Erste Seite: allein drucken und nachmessen.</translation>
+    </message>
+    <message>
+        <source>Sheet %1.</source>
+        <translation>Blatt %1.</translation>
+    </message>
+    <message>
+        <source>Print the client&apos;s name on the sheets</source>
+        <translation>Namen der Kundin aufdrucken</translation>
+    </message>
+    <message>
+        <source>Whole drawing</source>
+        <translation>Ganze Zeichnung</translation>
+    </message>
+    <message>
+        <source>Enough</source>
+        <translation>Genug</translation>
+    </message>
+    <message>
+        <source>Stop looking for fewer sheets</source>
+        <translation>Suche nach weniger Blättern beenden</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop writing the sheets</source>
+        <translation>Schreiben der Blätter abbrechen</translation>
+    </message>
+    <message>
+        <source>Export PDF...</source>
+        <translation>PDF schreiben …</translation>
+    </message>
+    <message>
+        <source>Print...</source>
+        <translation>Drucken …</translation>
+    </message>
+    <message>
+        <source>Print the first page...</source>
+        <translation>Erste Seite drucken …</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Correction of the printer</source>
+        <translation>Korrektur des Druckers</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Ausgabe</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Export the sheets</source>
+        <translation>Blätter als PDF schreiben</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Writing the sheets</source>
+        <translation>Blätter werden geschrieben</translation>
+    </message>
+    <message>
+        <source>This printer leaves %1 at the edge of the paper. Set the margin to at least that, or lines will be missing.</source>
+        <translation>Dieser Drucker lässt am Papierrand %1 frei. Den Rand mindestens so breit einstellen, sonst fehlen Linien.</translation>
+    </message>
+    <message>
+        <source>Printing</source>
+        <translation>Druckt</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was written.</source>
+        <translation>Abgebrochen; nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>The sheets are with the printer.</source>
+        <translation>Die Blätter sind beim Drucker.</translation>
+    </message>
+    <message>
+        <source>Sheets written to %1. Print at 100 %, actual size.</source>
+        <translation>Blätter geschrieben nach %1. Mit 100 % drucken (tatsächliche Größe).</translation>
     </message>
 </context>
 <context>
@@ -1970,6 +2307,36 @@
     <message>
         <source> %</source>
         <translation> %</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::SheetMap</name>
+    <message>
+        <source>Sheet map</source>
+        <translation>Klebeplan</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n Blatt</numerusform>
+            <numerusform>%n Blätter</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>First page: map and test square</source>
+        <translation>Erste Seite: Klebeplan und Prüfquadrat</translation>
+    </message>
+    <message>
+        <source>Whole drawing</source>
+        <translation>Ganze Zeichnung</translation>
+    </message>
+    <message>
+        <source>First page</source>
+        <translation>Erste Seite</translation>
+    </message>
+    <message>
+        <source>Sheet %1</source>
+        <translation>Blatt %1</translation>
     </message>
 </context>
 <context>
@@ -2133,6 +2500,17 @@
     </message>
 </context>
 <context>
+    <name>coutil::TableBench</name>
+    <message>
+        <source>No garment on the table. Open the demo singer, start a new client or open a folio.</source>
+        <translation>Kein Stück auf dem Tisch. Beispielsängerin öffnen, neue Kundin anlegen oder eine Mappe öffnen.</translation>
+    </message>
+    <message>
+        <source>Nothing to draft yet. The Measure bench (key 1) asks for the measurements that are still missing.</source>
+        <translation>Noch nichts zu konstruieren. Beim Maßnehmen (Taste 1) steht, welche Maße noch fehlen.</translation>
+    </message>
+</context>
+<context>
     <name>coutil::TopEdgePart</name>
     <message>
         <source>Shape of the top edge</source>
@@ -2189,6 +2567,29 @@
     <message>
         <source>Top edge at the centre back</source>
         <translation>Oberkante an der hinteren Mitte</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::TraceBench</name>
+    <message>
+        <source>Problems</source>
+        <translation>Probleme</translation>
+    </message>
+    <message>
+        <source>Allowances</source>
+        <translation>Nahtzugaben</translation>
+    </message>
+    <message>
+        <source>To cut</source>
+        <translation>Zuschneiden</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Abkopieren</translation>
+    </message>
+    <message>
+        <source>pencil</source>
+        <translation>Bleistift</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,50 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>coutil::CutList</name>
+    <message numerus="yes">
+        <source>%n piece(s) in all</source>
+        <translation>
+            <numerusform>%n piece in all</numerusform>
+            <numerusform>%n pieces in all</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>coutil::PrintBench</name>
+    <message numerus="yes">
+        <source>Looking for fewer sheets: %n so far</source>
+        <translation>
+            <numerusform>Looking for fewer sheets: %n so far</numerusform>
+            <numerusform>Looking for fewer sheets: %n so far</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1 and the first page</source>
+        <translation>
+            <numerusform>%n sheet of %1 and the first page</numerusform>
+            <numerusform>%n sheets of %1 and the first page</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n saved by the search</source>
+        <translation>
+            <numerusform>; %n saved by the search</numerusform>
+            <numerusform>; %n saved by the search</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>coutil::SheetMap</name>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n sheet</numerusform>
+            <numerusform>%n sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>coutil::StatusLine</name>
     <message numerus="yes">
         <source>%n problem(s)</source>

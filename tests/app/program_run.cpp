@@ -27,6 +27,8 @@ void arrange(const RunCircumstances& circumstances) {
     for (const char* name :
          {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM", "QT_SCALE_FACTOR", "XDG_RUNTIME_DIR"})
         ::unsetenv(name);
+    if (!circumstances.locale.empty()) ::setenv("LC_ALL", circumstances.locale.c_str(), 1);
+    if (!circumstances.language.empty()) ::setenv("LANGUAGE", circumstances.language.c_str(), 1);
     if (circumstances.largestFileBytes >= 0) {
         ::signal(SIGXFSZ, SIG_IGN);
         const auto bytes = static_cast<rlim_t>(circumstances.largestFileBytes);

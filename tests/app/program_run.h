@@ -20,7 +20,10 @@ struct ProgramRun {
 struct RunCircumstances {
     bool isOrdinaryUser = false;      // not root, whose writing nothing refuses
     long long largestFileBytes = -1;  // a disk with so much room
-    std::filesystem::path out = {};        // where standard output goes instead of into ProgramRun
+    std::filesystem::path out = {};   // where standard output goes instead of into ProgramRun
+    // The user's language: LC_ALL and LANGUAGE are set where not empty.
+    std::string locale = {};
+    std::string language = {};
 };
 
 // Runs COUTIL_PROGRAM with these words, in an environment that has neither DISPLAY nor any of Qt's
