@@ -1887,6 +1887,11 @@ Nahtzugabe: %4</translation>
         <source>Taken on %1</source>
         <translation>Gemessen am %1</translation>
     </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>how a day is written</comment>
+        <translation>d. MMM yyyy</translation>
+    </message>
 </context>
 <context>
     <name>coutil::MeasurementRow</name>

@@ -19,7 +19,8 @@ namespace {
 
 QString setName(const MeasurementSet& set) {
     const QDate date = QDate::fromString(QString::fromStdString(set.takenOn), Qt::ISODate);
-    QString day = date.isValid() ? QLocale().toString(date, QStringLiteral("d MMM yyyy"))
+    QString day = date.isValid() ? QLocale().toString(
+                                       date, MeasureHead::tr("d MMM yyyy", "how a day is written"))
                                  : MeasureHead::tr("without a date");
     if (set.takenBy.empty()) return day;
     return MeasureHead::tr("%1, by %2").arg(day, QString::fromStdString(set.takenBy));
