@@ -1635,10 +1635,6 @@ Nahtzugabe: %4</translation>
         <translation>speichern</translation>
     </message>
     <message>
-        <source>Ctrl+Shift+S</source>
-        <translation>Strg+Umschalt+S</translation>
-    </message>
-    <message>
         <source>save under another name</source>
         <translation>unter anderem Namen speichern</translation>
     </message>
@@ -1741,10 +1737,6 @@ Nahtzugabe: %4</translation>
     <message>
         <source>let go</source>
         <translation>Auswahl aufheben</translation>
-    </message>
-    <message>
-        <source>F2</source>
-        <translation>F2</translation>
     </message>
     <message>
         <source>rename the garment</source>
@@ -2640,10 +2632,6 @@ Nahtzugabe: %4</translation>
         <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
-        <source>Ctrl+Shift+S</source>
-        <translation>Ctrl+Shift+S</translation>
-    </message>
-    <message>
         <source>&amp;Close</source>
         <translation>S&amp;chließen</translation>
     </message>
@@ -2670,10 +2658,6 @@ Nahtzugabe: %4</translation>
     <message>
         <source>&amp;Fit everything in</source>
         <translation>&amp;Alles zeigen</translation>
-    </message>
-    <message>
-        <source>Ctrl+0</source>
-        <translation>Ctrl+0</translation>
     </message>
     <message>
         <source>&amp;Wheel pans instead of zooming</source>

@@ -17,7 +17,7 @@ namespace coutil {
 namespace {
 
 constexpr int kClientWidthPx = 170;
-constexpr int kGarmentWidthPx = 150;
+constexpr int kGarmentWidthPx = 200;
 constexpr int kArrowPx = 40;  // the menu arrow and air on both sides
 
 QString freeName(const Folio& folio, const QString& stem) {

@@ -14,9 +14,7 @@ namespace {
 
 using Line = QPair<QString, QString>;  // keys, what they do
 
-QString keysOf(QKeySequence::StandardKey key) {
-    return QKeySequence(key).toString(QKeySequence::NativeText);
-}
+QString keysOf(const QKeySequence& keys) { return keys.toString(QKeySequence::NativeText); }
 
 QWidget* chapter(const QString& title, const QList<Line>& lines) {
     auto* widget = new QWidget;
@@ -51,14 +49,15 @@ QWidget* windowKeys() {
 }
 
 QWidget* folioKeys() {
-    return chapter(KeySheet::tr("Folio"),
-                   {{keysOf(QKeySequence::New), KeySheet::tr("new client")},
-                    {keysOf(QKeySequence::Open), KeySheet::tr("open a folio")},
-                    {keysOf(QKeySequence::Save), KeySheet::tr("save")},
-                    {KeySheet::tr("Ctrl+Shift+S"), KeySheet::tr("save under another name")},
-                    {KeySheet::tr("F2"), KeySheet::tr("rename the garment")},
-                    {keysOf(QKeySequence::Undo), KeySheet::tr("undo")},
-                    {keysOf(QKeySequence::Redo), KeySheet::tr("redo")}});
+    return chapter(
+        KeySheet::tr("Folio"),
+        {{keysOf(QKeySequence::New), KeySheet::tr("new client")},
+         {keysOf(QKeySequence::Open), KeySheet::tr("open a folio")},
+         {keysOf(QKeySequence::Save), KeySheet::tr("save")},
+         {keysOf(Qt::CTRL | Qt::SHIFT | Qt::Key_S), KeySheet::tr("save under another name")},
+         {keysOf(Qt::Key_F2), KeySheet::tr("rename the garment")},
+         {keysOf(QKeySequence::Undo), KeySheet::tr("undo")},
+         {keysOf(QKeySequence::Redo), KeySheet::tr("redo")}});
 }
 
 QWidget* figureKeys() {

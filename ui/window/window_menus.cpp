@@ -39,7 +39,7 @@ void WindowMenus::buildFolioMenu() {
     openDemo = menu->addAction(tr("Open the &demo singer"));
     menu->addSeparator();
     save = menu->addAction(tr("&Save"), QKeySequence::Save);
-    saveAs = menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")));
+    saveAs = menu->addAction(tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
     menu->addSeparator();
     close = menu->addAction(tr("&Close"), QKeySequence::Close);
     quit = menu->addAction(tr("&Quit"), QKeySequence::Quit);
@@ -71,7 +71,7 @@ void WindowMenus::buildEditMenu(QUndoStack& undoStack) {
 
 void WindowMenus::buildViewMenu() {
     QMenu* menu = addMenu(tr("&View"));
-    fit = menu->addAction(tr("&Fit everything in"), QKeySequence(tr("Ctrl+0")));
+    fit = menu->addAction(tr("&Fit everything in"), QKeySequence(Qt::CTRL | Qt::Key_0));
     wheelPans = menu->addAction(tr("&Wheel pans instead of zooming"));
     wheelPans->setCheckable(true);
     wheelPans->setChecked(openSettings()->value("table/wheelPans", false).toBool());
