@@ -83,8 +83,9 @@ void storeTheme(Theme theme) {
 
 void applyTheme(Theme theme) {
     if (qobject_cast<QuietStyle*>(QApplication::style()) == nullptr) {
-        QApplication::setStyle(std::make_unique<QuietStyle>().release());  // takes it
+        QApplication::setStyle(new QuietStyle);  // the application owns it from now on
     }
+    // NOLINTNEXTLINE(clang-analyzer-cplusplus.NewDeleteLeaks): see above
     QApplication::setPalette(paletteOf(theme));
 }
 
