@@ -20,7 +20,9 @@ void drawFieldFrame(const QStyleOption& option, QPainter& painter) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(colour, isFocused ? 1.8 : 1.0));
-    painter.drawRoundedRect(QRectF(option.rect).adjusted(1, 1, -1, -1), kRounding, kRounding);
+    const double inset = isFocused ? 1 : 0.5;  // on whole pixels: a thin line keeps its colour
+    painter.drawRoundedRect(QRectF(option.rect).adjusted(inset, inset, -inset, -inset), kRounding,
+                            kRounding);
     painter.restore();
 }
 
@@ -48,6 +50,11 @@ void QuietStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
         return;
     }
     QProxyStyle::drawPrimitive(element, option, painter, widget);
+    if (element == PE_IndicatorCheckBox) {  // its own frame is lost in the dark
+        painter->setPen(fieldFrameColour(option->palette));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
+    }
 }
 
 void QuietStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,

@@ -2,6 +2,8 @@
 #include "ui/window/theme.h"
 
 #include <QApplication>
+#include <QCheckBox>
+#include <QLineEdit>
 
 #include "tests/ui/window/window_fixture.h"
 #include "ui/canvas/table_colours.h"
@@ -68,6 +70,24 @@ TEST_F(ThemeTest, everyTextAndFrameCanBeRead) {
             contrast(palette.color(QPalette::HighlightedText), palette.color(QPalette::Highlight)),
             4.5);
     }
+}
+
+TEST_F(ThemeTest, fieldsAndBoxesHaveAFrameThatCanBeSeenInTheDark) {
+    applyTheme(Theme::dark);
+    const auto isFramed = [](QWidget& widget) {
+        const QImage image = widget.grab().toImage();
+        const QColor ground = widget.palette().color(QPalette::Window);
+        int seen = 0;
+        for (int y = 0; y < image.height(); ++y) {
+            for (int x = 0; x < 4; ++x) seen += contrast(image.pixelColor(x, y), ground) > 2.5;
+        }
+        return seen >= 8;  // an upright line
+    };
+    QLineEdit line;
+    QCheckBox box;
+    line.resize(120, 26);
+    EXPECT_TRUE(isFramed(line));
+    EXPECT_TRUE(isFramed(box));
 }
 
 TEST_F(ThemeTest, drawingsTakeTheColourOfTheText) {
