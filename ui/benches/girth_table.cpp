@@ -16,8 +16,8 @@ namespace coutil {
 
 namespace {
 
-enum Column { name, height, body, ease, target, pattern };
-constexpr int kEaseWidthPx = 72;
+enum Column { name, body, ease, target, pattern };
+constexpr int kEaseWidthPx = 66;
 
 QLabel* figureLabel() {
     auto* label = new QLabel;
@@ -80,9 +80,9 @@ GirthTable::GirthTable(FolioDocument& document, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(grid_);
-    grid_->setHorizontalSpacing(8);
+    grid_->setHorizontalSpacing(6);
     grid_->setVerticalSpacing(3);
-    const QStringList headings{tr("Height"), tr("Body"), tr("Ease"), tr("Target"), tr("Pattern")};
+    const QStringList headings{tr("Body"), tr("Ease"), tr("Target"), tr("Pattern")};
     grid_->addWidget(unitName_, 0, Column::name);
     for (int i = 0; i < headings.size(); ++i) {
         QLabel* heading = quietText(headings[i]);
@@ -107,9 +107,8 @@ GirthTable::GirthTable(FolioDocument& document, QWidget* parent)
 }
 
 GirthTable::Row GirthTable::addRow(int line, const std::string& level) {
-    Row row{level, new QLabel, figureLabel(), figureLabel(), figureLabel(), figureLabel()};
+    Row row{level, new QLabel, figureLabel(), figureLabel(), figureLabel()};
     grid_->addWidget(row.name, line, Column::name);
-    grid_->addWidget(row.height, line, Column::height);
     grid_->addWidget(row.body, line, Column::body);
     grid_->addWidget(row.target, line, Column::target);
     grid_->addWidget(row.pattern, line, Column::pattern);
@@ -142,7 +141,10 @@ void GirthTable::showRow(const Row& row) {
     const auto at = [&](const auto& read) {
         return figure(level == nullptr ? std::optional<double>() : read(*level), unit());
     };
-    row.height->setText(at([](const Level& l) { return std::optional(l.heightMm); }));
+    // The height stands at the ruler; here it would crowd out the girths in inches.
+    row.name->setToolTip(level == nullptr
+                             ? QString()
+                             : tr("%1 from the waist").arg(lengthText(level->heightMm, unit())));
     // An estimate shows as one, to the millimetre, with its likely error.
     const Estimate* estimate = estimateOf(document(), row.level);
     row.body->setText(estimate == nullptr
@@ -162,7 +164,7 @@ void GirthTable::showOwnLevels() {
     while (own_.size() > wanted.size()) {
         const Row row = own_.back();
         own_.pop_back();
-        for (QLabel* label : {row.name, row.height, row.body, row.target, row.pattern}) {
+        for (QLabel* label : {row.name, row.body, row.target, row.pattern}) {
             label->deleteLater();
         }
     }

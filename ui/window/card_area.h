@@ -16,8 +16,13 @@ class CardArea : public QStackedWidget {
     void addBench(Bench* bench);
     void showBench(int index);
 
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   protected:
     void paintEvent(QPaintEvent* event) override;
+
+  private:
+    void fitWidth();
 };
 
 }  // namespace coutil
