@@ -1497,10 +1497,6 @@ Nahtzugabe: %4</translation>
 <context>
     <name>coutil::GirthTable</name>
     <message>
-        <source>Height</source>
-        <translation>Höhe</translation>
-    </message>
-    <message>
         <source>Body</source>
         <translation>Körper</translation>
     </message>
@@ -1543,6 +1539,10 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Estimated, not measured: ± %1</source>
         <translation>Geschätzt, nicht gemessen: ± %1</translation>
+    </message>
+    <message>
+        <source>%1 from the waist</source>
+        <translation>%1 von der Taille</translation>
     </message>
 </context>
 <context>
