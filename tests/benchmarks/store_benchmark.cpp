@@ -60,4 +60,3 @@ void recordChange(benchmark::State& state) {
 BENCHMARK(recordChange)->Unit(benchmark::kMillisecond);
 
 }  // namespace
-
