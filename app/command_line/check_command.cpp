@@ -22,9 +22,10 @@ GarmentCheck checked(const Folio& folio, const Garment& garment) {
     check.garment = garment.name;
     check.problems = std::move(outcome.problems);
     if (!outcome.pattern) return check;
-    for (Problem& again : checkPattern(*outcome.pattern))
+    for (Problem& again : checkPattern(*outcome.pattern)) {
         if (std::ranges::find(check.problems, again) == check.problems.end())
             check.problems.push_back(std::move(again));
+    }
     check.estimates = outcome.pattern->estimates;
     return check;
 }

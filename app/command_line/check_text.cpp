@@ -41,16 +41,18 @@ QString CheckText::severityName(Severity severity) {
 
 void CheckText::writeCheck(const GarmentCheck& check) {
     const QString name = QString::fromStdString(check.garment).simplified();
-    for (const Problem& problem : check.problems)
+    for (const Problem& problem : check.problems) {
         lines_ << QStringLiteral("%1: %2: %3")
                       .arg(name, severityName(problem.severity),
                            QString::fromStdString(sentenceLine(problem, unit_)));
+    }
     if (check.problems.empty()) lines_ << tr("%1: no problems").arg(name);
-    for (const Estimate& estimate : check.estimates)
+    for (const Estimate& estimate : check.estimates) {
         lines_ << tr("%1: estimated: %2 %3, give or take %4 (%5)")
                       .arg(name, measurementTerm(estimate.id), lengthText(estimate.valueMm, unit_),
                            lengthText(estimate.sdMm, unit_),
                            QString::fromStdString(estimate.source));
+    }
 }
 
 QString CheckText::written() {

@@ -63,9 +63,10 @@ ReadInput readDraftInput(const Call& call) {
              read.faults);
     if (const auto file = call.value("--style"))
         readInto(*file, readStyleJson, read.input.style, read.faults);
-    for (const std::string& setting : call.all("--set"))
+    for (const std::string& setting : call.all("--set")) {
         if (auto problems = setEntry(setting, read.input); !problems.empty())
             read.faults.push_back({"--set " + setting, std::move(problems)});
+    }
     return read;
 }
 

@@ -26,7 +26,7 @@ class IdSource {
 
 std::string freeName(const Folio& folio, const std::string& wanted) {
     if (!wanted.empty()) return wanted;
-    const std::string plain = "Corset";
+    std::string plain = "Corset";
     if (findGarment(folio, plain) == nullptr) return plain;
     int number = 2;
     while (findGarment(folio, plain + " " + std::to_string(number)) != nullptr) ++number;
@@ -42,7 +42,7 @@ std::string enterSet(Folio& folio, MeasurementSet set, const IdSource& ids) {
     }
     const bool isFree = findMeasurementSet(folio, set.id) == nullptr;
     if (set.id.empty() || !isFree) set.id = ids.idFor("measurement set");
-    const std::string id = set.id;
+    std::string id = set.id;
     folio.measurementSets.push_back(std::move(set));
     std::ranges::stable_sort(folio.measurementSets, {}, &MeasurementSet::takenOn);
     return id;

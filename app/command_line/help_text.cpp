@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 #include <QString>
 #include <QStringList>
+#include <algorithm>
 
 #include "app/command_line/command.h"
 
@@ -22,10 +23,10 @@ QString usageOf(const CallForm& form) {
     for (const std::string_view format : form.formats) formats << fromView(format);
     if (!formats.isEmpty())
         words << QLatin1Char('(') + formats.join(QLatin1Char('|')) + QLatin1Char(')');
-    for (const std::string_view name : form.required)
-        for (const OptionSpec& option : form.options)
-            if (option.name == name)
-                words << fromView(name) + QLatin1Char(' ') + fromView(option.value);
+    for (const std::string_view name : form.required) {
+        const auto option = std::ranges::find(form.options, name, &OptionSpec::name);
+        words << fromView(name) + QLatin1Char(' ') + fromView(option->value);
+    }
     words << QCoreApplication::translate("CommandLine", "[OPTION ...]");
     return words.join(QLatin1Char(' '));
 }

@@ -61,9 +61,10 @@ Outcome<OpenedGarment> openGarment(const Call& call) {
     Outcome<std::vector<Garment>> garments = chosenGarments(*folio, call);
     if (!garments) return Outcome<OpenedGarment>::failed(std::move(garments.problems));
     if (garments->empty()) return problemOf(ProblemCode::garmentUnknown, "", "");
-    if (garments->size() > 1)
+    if (garments->size() > 1) {
         return problemOf(ProblemCode::callIncomplete, call.command,
                          "--garment NAME (" + garmentNames(*folio) + ")");
+    }
     OpenedGarment opened;
     opened.garment = garments->front();
     opened.outcome = draftedIn(*folio, opened.garment);

@@ -86,10 +86,8 @@ void ChoiceReader::takeSeed(std::uint32_t& seed) {
 
 void ChoiceReader::takePaper(Paper& paper) {
     Outcome<Paper> named = paperNamed(*call_.value("--paper"));
-    if (named)
-        paper = *named;
-    else
-        problems_.insert(problems_.end(), named.problems.begin(), named.problems.end());
+    if (named) paper = *named;
+    problems_.insert(problems_.end(), named.problems.begin(), named.problems.end());
 }
 
 void ChoiceReader::takeOrientation(Orientation& orientation) {
