@@ -14,8 +14,11 @@ constexpr double kBarAwayMm = 6;
 constexpr double kFigureMm = 118;  // square, bar beside it and its words
 constexpr double kTitleMm = 4.5;
 constexpr double kHeadingMm = 3;
-constexpr double kBodyMm = 2.3;
+constexpr double kBodyMm = 2.5;
+constexpr double kSmallMm = 2;  // where the page is small
 constexpr double kGapMm = 4;
+constexpr double kWidestNotesMm = 110;
+constexpr double kLeastBesideMm = 42;
 
 double mm(long long um) { return static_cast<double>(um) / 1000; }
 
@@ -56,9 +59,19 @@ void drawBar(SheetDrawing& drawing, const Point& start, const Vector& along, con
     }
 }
 
-// The square with its lower left corner at `corner`, bars below and to the right, words inside.
+void writeNotes(Column& column, const SheetWords& words, double textMm) {
+    column.write(words.joinHint, textMm);
+    column.skip(textMm);
+    column.write(words.estimates, textMm);
+    column.skip(words.estimates.empty() ? 0 : textMm);
+    for (const auto& caution : words.cautions) column.write(caution, textMm);
+    column.skip(textMm);
+}
+
+// The square with its lower left corner at `corner`, bars below and to the right, and in it the
+// words on measuring; on a small page all the others too.
 void drawFigure(SheetDrawing& drawing, const Point& corner, const Correction& factor,
-                const SheetWords& words) {
+                const SheetWords& words, bool isSmallPage) {
     const Vector side(kSquareMm * factor.x, kSquareMm * factor.y);
     const Point far = corner + side;
     drawing.strokes.push_back(
@@ -92,9 +105,12 @@ void drawFigure(SheetDrawing& drawing, const Point& corner, const Correction& fa
                                   SheetInk::text,
                                   9});
     Column inside(drawing, Point(corner.x() + 9, far.y() - 9), kSquareMm - 16);
-    inside.write(words.measureFirst, kBodyMm);
-    inside.skip(kGapMm / 2);
-    inside.write(words.correctionHint, kBodyMm);
+    const double textMm = isSmallPage ? kSmallMm : kBodyMm;
+    inside.write(words.measureFirst, textMm);
+    inside.skip(textMm);
+    inside.write(words.correctionHint, textMm);
+    inside.skip(textMm);
+    if (isSmallPage) writeNotes(inside, words, textMm);
 }
 
 void writeTitle(Column& column, const SheetDrawing& drawing, const SheetPlan& plan,
@@ -110,30 +126,6 @@ void writeTitle(Column& column, const SheetDrawing& drawing, const SheetPlan& pl
     column.skip(kGapMm);
 }
 
-void writeNotes(Column& column, const SheetWords& words) {
-    column.write(words.joinHint, kBodyMm);
-    column.skip(kGapMm / 2);
-    if (!words.estimates.empty()) {
-        column.write(words.estimates, kBodyMm);
-        column.skip(kGapMm / 2);
-    }
-    for (const auto& caution : words.cautions) {
-        column.write(caution, kBodyMm);
-        column.skip(kGapMm / 2);
-    }
-}
-
-// Where the parts of the page go: beside each other if the page is wide, else one below the other.
-struct Layout {
-    Point titleAt = Point::Zero();
-    double titleWidthMm = 0;
-    Point besideAt = Point::Zero();  // room beside the figure
-    double besideWidthMm = 0;
-    bool isWide = false;
-};
-
-constexpr double kLeastBesideMm = 42;
-
 }  // namespace
 
 SheetDrawing drawFirstSheet(const SheetPlan& plan, const std::vector<Tracing>& tracings,
@@ -145,38 +137,29 @@ SheetDrawing drawFirstSheet(const SheetPlan& plan, const std::vector<Tracing>& t
     drawing.marginMm = mm(plan.options.marginUm);
     const double inset = drawing.marginMm + 1;
     const Box page{Point(inset, inset), Point(drawing.widthMm - inset, drawing.heightMm - inset)};
-    const bool isWide = page.widthMm() > page.heightMm() && page.widthMm() >= kFigureMm + 50;
-    const double firstWidth = isWide ? kFigureMm : page.widthMm();
+    const double beside = page.widthMm() - kFigureMm - kGapMm;
+    const bool isWide = page.widthMm() > page.heightMm() && beside >= kLeastBesideMm;
+    const bool isSmall = beside < kLeastBesideMm;
     const Correction factor = correctionOf(plan);
 
-    Column column(drawing, Point(page.lowest.x(), page.highest.y()), firstWidth);
+    Column column(drawing, Point(page.lowest.x(), page.highest.y()),
+                  isWide ? kFigureMm : page.widthMm());
     writeTitle(column, drawing, plan, words);
     const double figureTop = column.at().y();
     const double squareTop = figureTop - (kBarMm - kSquareMm) * factor.y;
     const Point corner(page.lowest.x() + 0.5, squareTop - kSquareMm * factor.y);
-    drawFigure(drawing, corner, factor, words);
+    drawFigure(drawing, corner, factor, words, isSmall);
 
-    const double figureBottom = corner.y() - kBarAwayMm - 6;
-    Box mapRoom{page.lowest, Point(page.highest.x(), figureBottom)};
-    const double beside = page.widthMm() - kFigureMm - kGapMm;
+    // The map takes what is left: under the figure, or beside it on a wide page.
+    Box mapRoom{page.lowest, Point(page.highest.x(), corner.y() - kBarAwayMm - 6)};
     if (isWide) {
         mapRoom = {Point(page.lowest.x() + kFigureMm + kGapMm, page.lowest.y()), page.highest};
-        Column notes(drawing, Point(page.lowest.x(), figureBottom), kFigureMm);
-        if (figureBottom - page.lowest.y() > 30) {
-            writeNotes(notes, words);
-        } else {
-            Column right(drawing, Point(mapRoom.lowest.x(), mapRoom.highest.y()),
-                         mapRoom.widthMm());
-            writeNotes(right, words);
-            mapRoom.highest.y() = right.at().y();
-        }
-    } else if (beside >= kLeastBesideMm) {
-        Column notes(drawing, Point(page.lowest.x() + kFigureMm + kGapMm, figureTop), beside);
-        writeNotes(notes, words);
-        mapRoom.highest.y() = std::min(mapRoom.highest.y(), notes.at().y());
-    } else {
-        Column notes(drawing, Point(page.lowest.x(), figureBottom), page.widthMm());
-        if (page.heightMm() > 230) writeNotes(notes, words);
+    }
+    if (!isSmall) {
+        const double notesTop = isWide ? page.highest.y() : figureTop;
+        Column notes(drawing, Point(page.lowest.x() + kFigureMm + kGapMm, notesTop),
+                     std::min(beside, kWidestNotesMm));
+        writeNotes(notes, words, kBodyMm);
         mapRoom.highest.y() = std::min(mapRoom.highest.y(), notes.at().y());
     }
     Column heading(drawing, Point(mapRoom.lowest.x(), mapRoom.highest.y()), mapRoom.widthMm());

@@ -68,46 +68,58 @@ void writeName(const std::string& name, const Box& frame, FreeRoom& room, SheetD
     const double width = aboutWidthMm(name, kNameMm);
     const double clear = kNameMm * 0.15;
     const Point middle = (frame.lowest + frame.highest) / 2;
-    const Point at = room.placeFor(width, kNameMm + 2 * clear, middle);
+    const Point at = room.placeFor(width, kNameMm + 2 * clear, middle).corner;
     drawing.letterings.push_back({name, at + Vector(width / 2, clear), kNameMm, 0,
                                   TextAnchor::centre, SheetInk::pale, width});
     room.take(Box{at, at + Vector(width, kNameMm + 2 * clear)});
 }
 
-void writeNotes(const std::vector<std::string>& notes, const Box& frame, FreeRoom& room,
+// The notes in one of several shapes, whichever lies on fewest lines; wide ones preferred.
+void writeNotes(const std::vector<std::string>& notes, const Box& frame, const FreeRoom& room,
                 SheetDrawing& drawing) {
-    double width = 0;
-    for (const auto& note : notes) width = std::max(width, aboutWidthMm(note, kNoteMm));
-    width = std::min(width, frame.widthMm() - 4);
-    const double height = kLineSpacing * kNoteMm * static_cast<double>(notes.size()) + 1;
-    const Point at = room.placeFor(width + 2, height, frame.lowest);
-    Point line = at + Vector(1, height);
-    for (const auto& note : notes) {
-        line.y() -= kLineSpacing * kNoteMm;
-        drawing.letterings.push_back({note, line + Vector(0, 0.4 * kNoteMm), kNoteMm, 0,
-                                      TextAnchor::left, SheetInk::text, width});
+    FreeRoom::Place best;
+    std::vector<std::string> lines;
+    double roomMm = 0;
+    for (const double widest : {120.0, 70.0, 48.0, 34.0}) {
+        std::vector<std::string> broken;
+        double width = 0;
+        for (const auto& note : notes) {
+            for (auto& line : wrapped(note, std::min(widest, frame.widthMm() - 4), kNoteMm)) {
+                width = std::max(width, aboutWidthMm(line, kNoteMm));
+                broken.push_back(std::move(line));
+            }
+        }
+        const double height = kLineSpacing * kNoteMm * static_cast<double>(broken.size()) + 1;
+        const auto place = room.placeFor(width + 2, height, frame.lowest);
+        if (!lines.empty() && place.taken >= best.taken) continue;
+        best = place;
+        lines = std::move(broken);
+        roomMm = width;
+    }
+    Point at =
+        best.corner + Vector(1, kLineSpacing * kNoteMm * static_cast<double>(lines.size()) + 1);
+    for (const auto& line : lines) {
+        at.y() -= kLineSpacing * kNoteMm;
+        drawing.letterings.push_back({line, at + Vector(0, 0.4 * kNoteMm), kNoteMm, 0,
+                                      TextAnchor::left, SheetInk::text, roomMm});
     }
 }
 
-SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawing& whole,
-                     const SheetWords& words) {
-    const Sheet& sheet = plan.sheets[index];
-    const ToPaper toPaper(plan, sheet);
-    const Box shown = frameOf(plan, sheet);
-    SheetDrawing drawing;
-    drawing.name = nameOf(sheet);
-    drawing.widthMm = mm(plan.sheetWidthUm);
-    drawing.heightMm = mm(plan.sheetHeightUm);
-    drawing.marginMm = mm(plan.options.marginUm);
-    const Box frame{toPaper(shown.lowest), toPaper(shown.highest)};
-
-    // Half a line's width inside, so that nothing reaches into the margin.
+// Half a line's width inside, so that nothing reaches into the margin.
+void drawFrame(const Box& frame, SheetDrawing& drawing) {
     constexpr double kFrameLineMm = 0.12;
     const Vector in = Vector::Constant(kFrameLineMm / 2);
     const Point a = frame.lowest + in;
     const Point b = frame.highest - in;
     drawing.strokes.push_back({polylinePath({a, {b.x(), a.y()}, b, {a.x(), b.y()}, a}),
                                kFrameLineMm, SheetDash::solid, SheetInk::frame});
+}
+
+// Joins first, then whatever of the pieces comes into the frame.
+void drawWhatIsShown(const SheetPlan& plan, const Sheet& sheet, const WholeDrawing& whole,
+                     SheetDrawing& drawing) {
+    const ToPaper toPaper(plan, sheet);
+    const Box shown = frameOf(plan, sheet);
     for (const Join& join : whole.joins) {
         std::vector<SheetStroke> strokes;
         std::vector<SheetLettering> letterings;
@@ -123,17 +135,30 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawin
     for (const auto& lettering : whole.letterings) {
         if (boxesMeet(aboutBox(lettering), shown)) drawing.letterings.push_back(toPaper(lettering));
     }
+}
+
+SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawing& whole,
+                     const SheetWords& words) {
+    const Sheet& sheet = plan.sheets[index];
+    SheetDrawing drawing;
+    drawing.name = nameOf(sheet);
+    drawing.widthMm = mm(plan.sheetWidthUm);
+    drawing.heightMm = mm(plan.sheetHeightUm);
+    drawing.marginMm = mm(plan.options.marginUm);
+    const Box shown = frameOf(plan, sheet);
+    const Box frame{onPaper(plan, sheet, shown.lowest), onPaper(plan, sheet, shown.highest)};
+    drawFrame(frame, drawing);
+    drawWhatIsShown(plan, sheet, whole, drawing);
     FreeRoom room(frame);
     for (const auto& stroke : drawing.strokes) room.take(stroke);
     for (const auto& lettering : drawing.letterings) room.take(aboutBox(lettering));
     writeName(drawing.name, frame, room, drawing);
     const auto pages = std::to_string(plan.sheets.size() + 1);
-    writeNotes(
-        {joinedBy({filled(words.sheetLabel, drawing.name),
-                   filled(words.pageOf, std::to_string(index + 2), pages), plan.options.paper.name},
-                  ", "),
-         titleLine(words), words.scaleNote},
-        frame, room, drawing);
+    const std::string place =
+        joinedBy({filled(words.sheetLabel, drawing.name),
+                  filled(words.pageOf, std::to_string(index + 2), pages), plan.options.paper.name},
+                 ", ");
+    writeNotes({place, titleLine(words), words.scaleNote}, frame, room, drawing);
     return drawing;
 }
 

@@ -45,7 +45,7 @@ void FreeRoom::take(const Box& box) {
     }
 }
 
-Point FreeRoom::placeFor(double widthMm, double heightMm, const Point& wanted) const {
+FreeRoom::Place FreeRoom::placeFor(double widthMm, double heightMm, const Point& wanted) const {
     // Sums over all cells below and left make each question a matter of four numbers.
     const int wide = columns_ + 1;
     std::vector<int> sums(static_cast<std::size_t>(wide * (rows_ + 1)), 0);
@@ -60,7 +60,7 @@ Point FreeRoom::placeFor(double widthMm, double heightMm, const Point& wanted) c
     }
     const int w = std::min(columns_, static_cast<int>(std::ceil(widthMm / kCellMm)));
     const int h = std::min(rows_, static_cast<int>(std::ceil(heightMm / kCellMm)));
-    Point best = frame_.lowest;
+    Place best{frame_.lowest, 0};
     double least = 1e300;
     for (int r = 0; r + h <= rows_; ++r) {
         for (int c = 0; c + w <= columns_; ++c) {
@@ -70,7 +70,7 @@ Point FreeRoom::placeFor(double widthMm, double heightMm, const Point& wanted) c
             const double cost = 1000.0 * taken + (centre - wanted).norm();
             if (cost < least) {
                 least = cost;
-                best = corner;
+                best = {corner, taken};
             }
         }
     }

@@ -14,9 +14,15 @@ class FreeRoom {
     void take(const SheetStroke& stroke);
     void take(const Box& box);
 
-    // Lower left corner of the box of that size inside the frame that covers least of what is taken
-    // and, among those, comes nearest to the wanted place of its centre.
-    [[nodiscard]] Point placeFor(double widthMm, double heightMm, const Point& wanted) const;
+    // A box inside the frame: its lower left corner, and how many cells in it are taken.
+    struct Place {
+        Point corner = Point::Zero();
+        int taken = 0;
+    };
+
+    // The box of that size that covers least of what is taken and, among those, comes nearest to
+    // the wanted place of its centre.
+    [[nodiscard]] Place placeFor(double widthMm, double heightMm, const Point& wanted) const;
 
   private:
     void takeCell(const Point& at);

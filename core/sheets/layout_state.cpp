@@ -8,7 +8,7 @@ namespace {
 // The first two from our measurements on page packing; the last small enough never to buy a sheet.
 constexpr double kSheetCost = 30;
 constexpr double kSpreadCost = 20;
-constexpr double kPieceSheetCost = 0.4;
+constexpr double kPieceSheetCost = 1;
 
 }  // namespace
 

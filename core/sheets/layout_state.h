@@ -32,7 +32,7 @@ class LayoutState {
 
     [[nodiscard]] long long overlap() const { return overlap_; }    // cells shared by pairs
     [[nodiscard]] int pieceSheets() const { return pieceSheets_; }  // over all pieces
-    // 30 a sheet, 20 a unit of spread, 0.4 a sheet of a piece; overlapping not counted.
+    // 30 a sheet, 20 a unit of spread, 1 a sheet of a piece; overlapping not counted.
     [[nodiscard]] double cost() const;
 
     // Cells that the piece would share with others there.

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "core/sheets/outline_shape.h"
 #include "core/sheets/sheet_lettering.h"
@@ -96,9 +97,10 @@ Block blockFor(const std::vector<std::string>& texts, const Room& room, double t
     return block;
 }
 
-Block largestBlock(const std::vector<std::string>& texts, const Room& room) {
+Block largestBlock(const std::vector<std::string>& texts, const Room& room, bool wantsNumber) {
     Block block;
     for (const bool withNumber : {true, false}) {
+        if (withNumber && !wantsNumber) continue;
         for (const double textMm : kTextHeightsMm) {
             block = blockFor(texts, room, textMm, withNumber);
             if (block.isWhole) return block;
@@ -172,6 +174,33 @@ std::vector<SheetLettering> lettered(const Block& block, const Tracing& tracing,
     return letterings;
 }
 
+// Level if the words go in whole, else along the piece, never upside down; where neither holds all,
+// first the title is left out, then the count: the panel's name comes last.
+std::pair<Room, Block> chosenBlock(std::vector<std::string> texts, const Room& room,
+                                   bool wantsNumber) {
+    const Room level = levelRoom(room);
+    for (;;) {
+        const Block block = largestBlock(texts, level, wantsNumber);
+        if (block.isWhole) return {level, block};
+        const Block along = largestBlock(texts, room, wantsNumber);
+        if (along.isWhole) return {room, along};
+        if (texts.size() == 1) return {level, block};
+        texts.resize(texts.size() > 2 ? 2 : 1);
+    }
+}
+
+// The number on its own, where the tracing has room for it; level, so that it is read at once.
+std::vector<SheetLettering> numberOf(const Tracing& tracing, const PlacedTracing& piece) {
+    if (tracing.numberHeightMm <= 0) return {};
+    // The room is as wide as high; turned by less than a quarter it holds this much of a level one.
+    const double turn = std::remainder(piece.placement.turnRad, std::numbers::pi / 2);
+    const double part = 1 / (std::abs(std::sin(turn)) + std::abs(std::cos(turn)));
+    const double heightMm = std::min(kTallestNumberMm, tracing.numberHeightMm * part);
+    const Point centre = placed(tracing.numberAt, piece.placement);
+    return {{tracing.panel, centre - Vector(0, heightMm / 2), heightMm, 0, TextAnchor::centre,
+             SheetInk::pale, tracing.numberHeightMm * part}};
+}
+
 }  // namespace
 
 std::vector<SheetLettering> labelOf(const SheetPlan& plan, const PlacedTracing& piece,
@@ -180,19 +209,15 @@ std::vector<SheetLettering> labelOf(const SheetPlan& plan, const PlacedTracing& 
     // Mirroring turns the other way round, but a rectangle about its centre doesn't mind.
     Room room{placed(tracing.labelAt, piece.placement), tracing.labelWidthMm, tracing.labelHeightMm,
               std::remainder(piece.placement.turnRad, std::numbers::pi)};
-    if (room.widthMm <= 0 || room.heightMm <= 0) return {};
-    const auto texts = labelTexts(plan, piece, tracing, words);
-    const Room level = levelRoom(room);
-    Block block = largestBlock(texts, level);
-    if (block.isWhole && block.numberMm > 0) {
-        return lettered(block, tracing, level, placeIn(level, block, plan, lines));
+    std::vector<SheetLettering> letterings = numberOf(tracing, piece);
+    if (room.widthMm <= 0 || room.heightMm <= 0) return letterings;
+    const auto [chosen, block] =
+        chosenBlock(labelTexts(plan, piece, tracing, words), room, letterings.empty());
+    const Point centre = placeIn(chosen, block, plan, lines);
+    for (auto& lettering : lettered(block, tracing, chosen, centre)) {
+        letterings.push_back(std::move(lettering));
     }
-    // A slanting piece with little room: words along it, never upside down.
-    const Block along = largestBlock(texts, room);
-    if (along.isWhole && !(block.isWhole && along.numberMm <= 0)) {
-        return lettered(along, tracing, room, placeIn(room, along, plan, lines));
-    }
-    return lettered(block, tracing, level, placeIn(level, block, plan, lines));
+    return letterings;
 }
 
 }  // namespace coutil

@@ -78,45 +78,53 @@ bool keepsApart(const std::vector<OutlineShape>& shapes) {
     return true;
 }
 
-}  // namespace
+// Fine cells, but not so many that every move is dear.
+double cellMmFor(double areaMm2, std::size_t pieces) {
+    return std::max(kFinestCellMm,
+                    std::sqrt(areaMm2 / static_cast<double>(pieces) / kCellsPerPiece));
+}
 
-Outcome<SheetPlan> planFewerSheets(const std::vector<Tracing>& tracings,
-                                   const SheetOptions& options, std::uint32_t seed, double effort,
-                                   const PlanProgress& progress) {
-    Outcome<SheetPlan> quick = planSheets(tracings, options);
-    const auto pieces = piecesToLay(tracings, options);
-    if (!quick || quick->sheets.size() <= 1 || !(effort > 0)) return quick;
-    SheetPlan best = *quick;
-    const SheetPlan empty = emptyPlan(options, quick->isLandscape);
-    const double area = areaMm2(shapesOn(*quick, tracings));
-    const double cellMm = std::max(
-        kFinestCellMm, std::sqrt(area / static_cast<double>(pieces.size()) / kCellsPerPiece));
-    const CellGrid grid = cellGridFor(empty, cellMm);
-    const TurnedCells cells = turnedCells(pieces, tracings, grid, kTurns, kTurns);
-    const Board board = boardFor(grid, cells, static_cast<int>(quick->sheets.size()));
+// The best of several runs from scattered starts.
+FoundLayout searched(const TurnedCells& cells, const CellGrid& grid, int quickSheets,
+                     std::uint32_t seed, double effort, const PlanProgress& progress) {
+    const Board board = boardFor(grid, cells, quickSheets);
     LayoutState state(cells, grid, board.columns, board.rows);
     SearchCourse course;
     course.moves = std::max(1LL, static_cast<long long>(effort * kMovesPerEffort / kRuns));
     FoundLayout found;
     for (int run = 0; run < kRuns; ++run) {
         SeededRandom random((static_cast<std::uint64_t>(seed) << 8) + static_cast<unsigned>(run));
-        state.setAll(scattered(state, static_cast<int>(pieces.size()), random));
+        state.setAll(scattered(state, static_cast<int>(cells.size()), random));
         const bool goesOn = searchLayout(state, course, random, found, [&](double done) {
-            const int sheets =
-                found.places.empty()
-                    ? static_cast<int>(best.sheets.size())
-                    : std::min(found.cost.sheets, static_cast<int>(best.sheets.size()));
-            return !progress || progress((run + done) / kRuns, sheets);
+            if (!progress) return true;
+            const bool isFound = !found.places.empty();
+            const int sheets = isFound ? std::min(found.cost.sheets, quickSheets) : quickSheets;
+            return progress((run + done) / kRuns, sheets);
         });
         if (!goesOn) break;
     }
-    if (found.places.empty()) return best;
-    auto searched = finishedPlan(empty, tracings, placedPieces(pieces, cells, found.places, grid));
-    if (searched && keepsApart(shapesOn(*searched, tracings)) &&
-        isBetter(*searched, best, tracings)) {
-        best = *searched;
-    }
-    return best;
+    return found;
+}
+
+}  // namespace
+
+Outcome<SheetPlan> planFewerSheets(const std::vector<Tracing>& tracings,
+                                   const SheetOptions& options, std::uint32_t seed, double effort,
+                                   const PlanProgress& progress) {
+    Outcome<SheetPlan> quick = planSheets(tracings, options);
+    if (!quick || quick->sheets.size() <= 1 || !(effort > 0)) return quick;
+    const auto pieces = piecesToLay(tracings, options);
+    const SheetPlan empty = emptyPlan(options, quick->isLandscape);
+    const double area = areaMm2(shapesOn(*quick, tracings));
+    const CellGrid grid = cellGridFor(empty, cellMmFor(area, pieces.size()));
+    const TurnedCells cells = turnedCells(pieces, tracings, grid, kTurns, kTurns);
+    const FoundLayout found =
+        searched(cells, grid, static_cast<int>(quick->sheets.size()), seed, effort, progress);
+    if (found.places.empty()) return quick;
+    auto plan = finishedPlan(empty, tracings, placedPieces(pieces, cells, found.places, grid));
+    // Judged once more by the outlines themselves, not by the cells of the search.
+    const bool isSound = plan && keepsApart(shapesOn(*plan, tracings));
+    return isSound && isBetter(*plan, *quick, tracings) ? plan : quick;
 }
 
 }  // namespace coutil

@@ -2,7 +2,8 @@
 
 #include <algorithm>
 
-#include "core/sheets/outline_shape.h"
+#include "core/sheets/free_room.h"
+#include "core/sheets/sheet_lettering.h"
 
 namespace coutil {
 namespace {
@@ -54,24 +55,31 @@ void drawSheetMap(const SheetPlan& plan, const std::vector<Tracing>& tracings, c
                   SheetDrawing& drawing) {
     if (plan.sheets.empty() || room.widthMm() <= 0 || room.heightMm() <= 0) return;
     const MapScale map = scaleFor(plan, room);
+    const double stepMm =
+        map.scale * static_cast<double>(std::min(plan.stepXUm, plan.stepYUm)) / 1000;
+    const std::size_t firstStroke = drawing.strokes.size();
+    const std::size_t firstLettering = drawing.letterings.size();
+    drawPieces(plan, tracings, map, std::clamp(0.14 * stepMm, 1.2, 3.0), drawing);
+    const std::vector<SheetStroke> pieces(
+        drawing.strokes.begin() + static_cast<std::ptrdiff_t>(firstStroke), drawing.strokes.end());
+    const std::vector<SheetLettering> numbers(
+        drawing.letterings.begin() + static_cast<std::ptrdiff_t>(firstLettering),
+        drawing.letterings.end());
     for (const Sheet& sheet : plan.sheets) {
-        // Each sheet from its own cut edges to its neighbours': frames would overlap on the map.
         const Box frame = frameOf(plan, sheet);
         const Box box{map.at(frame.lowest), map.at(frame.highest)};
-        const double nameMm =
-            std::min(kTallestNameMm, 0.2 * std::min(box.widthMm(), box.heightMm()));
         drawing.strokes.push_back({boxPath(box), 0.12, SheetDash::solid, SheetInk::frame});
-        drawing.letterings.push_back({nameOf(sheet),
-                                      {box.lowest.x() + 0.8, box.highest.y() - nameMm - 0.8},
-                                      nameMm,
-                                      0,
-                                      TextAnchor::left,
-                                      SheetInk::mark,
-                                      0});
+        const double nameMm = std::clamp(0.2 * stepMm, 1.2, kTallestNameMm);
+        FreeRoom free(box);
+        for (const auto& stroke : pieces) free.take(stroke);
+        for (const auto& number : numbers) free.take(aboutBox(number));
+        const std::string name = nameOf(sheet);
+        const double width = aboutWidthMm(name, nameMm);
+        const Point at =
+            free.placeFor(width + 1, nameMm + 1, {box.lowest.x(), box.highest.y()}).corner;
+        drawing.letterings.push_back({name, at + Vector(0.5 + width / 2, 0.5), nameMm, 0,
+                                      TextAnchor::centre, SheetInk::mark, width});
     }
-    const double stepMm = std::min(map.scale * static_cast<double>(plan.stepXUm) / 1000,
-                                   map.scale * static_cast<double>(plan.stepYUm) / 1000);
-    drawPieces(plan, tracings, map, std::clamp(0.14 * stepMm, 1.2, 3.0), drawing);
 }
 
 }  // namespace coutil
