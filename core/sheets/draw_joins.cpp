@@ -81,6 +81,7 @@ SheetLettering lettering(const std::string& text, const Point& at, double height
 
 std::vector<Join> joinsOf(const SheetPlan& plan, const std::vector<SheetStroke>& lines) {
     std::vector<std::vector<Point>> chains;
+    chains.reserve(lines.size());
     for (const auto& line : lines) chains.push_back(flattened(line.path, 0.3));
     std::vector<Join> joins;
     for (const Sheet& sheet : plan.sheets) {

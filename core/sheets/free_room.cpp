@@ -9,6 +9,11 @@ namespace {
 constexpr double kCellMm = 1.5;
 constexpr double kChordMm = 0.3;
 
+std::size_t cellAt(int row, int columns, int column) {
+    return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns) +
+           static_cast<std::size_t>(column);
+}
+
 int cellsIn(double lengthMm) {
     return std::max(1, static_cast<int>(std::floor(lengthMm / kCellMm)));
 }
@@ -19,13 +24,13 @@ FreeRoom::FreeRoom(const Box& frame)
     : frame_(frame),
       columns_(cellsIn(frame.widthMm())),
       rows_(cellsIn(frame.heightMm())),
-      taken_(static_cast<std::size_t>(columns_ * rows_), 0) {}
+      taken_(cellAt(rows_, columns_, 0), 0) {}
 
 void FreeRoom::takeCell(const Point& at) {
     const auto column = static_cast<int>(std::floor((at.x() - frame_.lowest.x()) / kCellMm));
     const auto row = static_cast<int>(std::floor((at.y() - frame_.lowest.y()) / kCellMm));
     if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return;
-    taken_[static_cast<std::size_t>(row * columns_ + column)] = 1;
+    taken_[cellAt(row, columns_, column)] = 1;
 }
 
 void FreeRoom::take(const SheetStroke& stroke) {
@@ -38,9 +43,11 @@ void FreeRoom::take(const SheetStroke& stroke) {
 }
 
 void FreeRoom::take(const Box& box) {
-    for (double y = box.lowest.y(); y < box.highest.y() + kCellMm; y += kCellMm) {
-        for (double x = box.lowest.x(); x < box.highest.x() + kCellMm; x += kCellMm) {
-            takeCell(Point(std::min(x, box.highest.x()), std::min(y, box.highest.y())));
+    const int across = 1 + static_cast<int>(std::ceil(box.widthMm() / kCellMm));
+    const int up = 1 + static_cast<int>(std::ceil(box.heightMm() / kCellMm));
+    for (int j = 0; j < up; ++j) {
+        for (int i = 0; i < across; ++i) {
+            takeCell((box.lowest + kCellMm * Vector(i, j)).cwiseMin(box.highest));
         }
     }
 }
@@ -48,14 +55,12 @@ void FreeRoom::take(const Box& box) {
 FreeRoom::Place FreeRoom::placeFor(double widthMm, double heightMm, const Point& wanted) const {
     // Sums over all cells below and left make each question a matter of four numbers.
     const int wide = columns_ + 1;
-    std::vector<int> sums(static_cast<std::size_t>(wide * (rows_ + 1)), 0);
-    const auto sum = [&](int row, int column) -> int& {
-        return sums[static_cast<std::size_t>(row * wide + column)];
-    };
+    std::vector<int> sums(cellAt(rows_ + 1, wide, 0), 0);
+    const auto sum = [&](int row, int column) -> int& { return sums[cellAt(row, wide, column)]; };
     for (int r = 0; r < rows_; ++r) {
         for (int c = 0; c < columns_; ++c) {
-            sum(r + 1, c + 1) = taken_[static_cast<std::size_t>(r * columns_ + c)] + sum(r, c + 1) +
-                                sum(r + 1, c) - sum(r, c);
+            sum(r + 1, c + 1) =
+                taken_[cellAt(r, columns_, c)] + sum(r, c + 1) + sum(r + 1, c) - sum(r, c);
         }
     }
     const int w = std::min(columns_, static_cast<int>(std::ceil(widthMm / kCellMm)));

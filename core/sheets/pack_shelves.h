@@ -1,5 +1,6 @@
 #pragma once
 
+#include <tuple>
 #include <vector>
 
 #include "core/sheets/piece_cells.h"
@@ -49,7 +50,10 @@ struct LayoutCost {
     int sheets = 0;
     int rollRows = 0;
     int pieceSheets = 0;
-    auto operator<=>(const LayoutCost&) const = default;
+    friend bool operator<(const LayoutCost& a, const LayoutCost& b) {
+        return std::tie(a.sheets, a.rollRows, a.pieceSheets) <
+               std::tie(b.sheets, b.rollRows, b.pieceSheets);
+    }
 };
 
 [[nodiscard]] LayoutCost costOf(const TurnedCells& cells, const std::vector<CellPlace>& places,

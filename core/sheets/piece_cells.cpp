@@ -14,6 +14,11 @@ double mm(long long um) { return static_cast<double>(um) / 1000; }
 // Half the space between pieces, and what the chords may have cut off.
 constexpr double kGrowMm = tolerance::kBetweenTracingsMm / 2 + tolerance::kSearchFlatnessMm;
 
+std::size_t at(int row, int width, int column) {
+    return static_cast<std::size_t>(row) * static_cast<std::size_t>(width) +
+           static_cast<std::size_t>(column);
+}
+
 struct Canvas {
     PieceCells& piece;
     const CellGrid& grid;
@@ -21,8 +26,7 @@ struct Canvas {
         first = std::max(first, 0);
         last = std::min(last, piece.columns - 1);
         for (int c = first; c <= last; ++c) {
-            piece.bits[static_cast<std::size_t>(row * piece.words + c / 64)] |= std::uint64_t{1}
-                                                                                << (c % 64);
+            piece.bits[at(row, piece.words, c / 64)] |= std::uint64_t{1} << (c % 64);
         }
     }
     [[nodiscard]] int column(double x) const {
@@ -78,10 +82,10 @@ void sumUp(PieceCells& piece) {
     for (int r = 0; r < piece.rows; ++r) {
         std::uint32_t inRow = 0;
         for (int c = 0; c < piece.columns; ++c) {
-            const auto word = piece.bits[static_cast<std::size_t>(r * piece.words + c / 64)];
+            const auto word = piece.bits[at(r, piece.words, c / 64)];
             inRow += static_cast<std::uint32_t>((word >> (c % 64)) & 1U);
-            const auto at = static_cast<std::size_t>(r) * wide + static_cast<std::size_t>(c) + 1;
-            piece.sums[at + wide] = piece.sums[at] + inRow;
+            const std::size_t below = at(r, piece.columns + 1, c + 1);
+            piece.sums[below + wide] = piece.sums[below] + inRow;
         }
     }
 }
@@ -103,10 +107,9 @@ int PieceCells::cellsIn(int left, int bottom, int right, int top) const {
     right = std::clamp(right, left, columns);
     bottom = std::clamp(bottom, 0, rows);
     top = std::clamp(top, bottom, rows);
-    const auto at = [this](int r, int c) {
-        return sums[static_cast<std::size_t>(r * (columns + 1) + c)];
-    };
-    return static_cast<int>(at(top, right) - at(bottom, right) - at(top, left) + at(bottom, left));
+    const auto sum = [this](int r, int c) { return sums[at(r, columns + 1, c)]; };
+    return static_cast<int>(sum(top, right) - sum(bottom, right) - sum(top, left) +
+                            sum(bottom, left));
 }
 
 CellGrid cellGridFor(const SheetPlan& plan, double wantedMm) {
@@ -131,7 +134,7 @@ PieceCells cellsOf(const Tracing& tracing, double turnRad, bool isMirrored, cons
     piece.columns = static_cast<int>(std::ceil(wide / grid.cellXMm));
     piece.rows = static_cast<int>(std::ceil(tall / grid.cellYMm));
     piece.words = (piece.columns + 63) / 64;
-    piece.bits.assign(static_cast<std::size_t>(piece.rows * piece.words), 0);
+    piece.bits.assign(at(piece.rows, piece.words, 0), 0);
     const Canvas canvas{piece, grid};
     for (std::size_t i = 0; i < shape.points.size(); ++i) {
         fillAlong(canvas, shape.points[i], shape.points[(i + 1) % shape.points.size()]);

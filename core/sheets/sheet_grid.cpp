@@ -39,9 +39,11 @@ struct Zones {
     Axis y;
     std::vector<char> touched;
 
-    [[nodiscard]] char& at(int zoneX, int zoneY) {
-        return touched[static_cast<std::size_t>(zoneY * x.zones() + zoneX)];
+    [[nodiscard]] std::size_t indexOf(int zoneX, int zoneY) const {
+        return static_cast<std::size_t>(zoneY) * static_cast<std::size_t>(x.zones()) +
+               static_cast<std::size_t>(zoneX);
     }
+    [[nodiscard]] char& at(int zoneX, int zoneY) { return touched[indexOf(zoneX, zoneY)]; }
 };
 
 // Marks every zone that holds a part of the shape no other sheet can be spared for.
@@ -107,7 +109,7 @@ Zones zonesUnder(const std::vector<OutlineShape>& shapes, const SheetPlan& plan)
     Zones zones{axisFor(plan.stepXUm, plan.frameXUm - plan.stepXUm, all.highest.x() + pen),
                 axisFor(plan.stepYUm, plan.frameYUm - plan.stepYUm, all.highest.y() + pen),
                 {}};
-    zones.touched.assign(static_cast<std::size_t>(zones.x.zones() * zones.y.zones()), 0);
+    zones.touched.assign(zones.indexOf(0, zones.y.zones()), 0);
     return zones;
 }
 

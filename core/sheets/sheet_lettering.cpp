@@ -32,12 +32,14 @@ void wrapParagraph(std::string_view text, double widthMm, double heightMm,
         const std::string word(text.substr(0, blank));
         text.remove_prefix(blank == std::string_view::npos ? text.size() : blank + 1);
         if (word.empty()) continue;
-        const std::string longer = line.empty() ? word : line + " " + word;
+        std::string longer = line;
+        if (!line.empty()) longer += ' ';
+        longer += word;
         if (!line.empty() && aboutWidthMm(longer, heightMm) > widthMm) {
             lines.push_back(line);
             line = word;
         } else {
-            line = longer;
+            line = std::move(longer);
         }
     }
     if (!line.empty()) lines.push_back(line);

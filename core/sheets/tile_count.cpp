@@ -48,7 +48,7 @@ TileCount::TileCount(const CellGrid& grid, int columns, int rows)
       rows_(rows),
       startX_(zoneStarts(grid.perStepX, grid.overlapX, columns)),
       startY_(zoneStarts(grid.perStepY, grid.overlapY, rows)),
-      filled_(static_cast<std::size_t>(zonesX() * zonesY()), 0) {}
+      filled_(indexOf(0, zonesY()), 0) {}
 
 void TileCount::add(const PieceCells& piece, int x, int y, int sign) {
     const int lastX = zoneOf(x + piece.columns - 1, grid_.perStepX, grid_.overlapX, columns_);
@@ -57,9 +57,8 @@ void TileCount::add(const PieceCells& piece, int x, int y, int sign) {
         const auto v = static_cast<std::size_t>(j);
         for (int i = zoneOf(x, grid_.perStepX, grid_.overlapX, columns_); i <= lastX; ++i) {
             const auto u = static_cast<std::size_t>(i);
-            filled_[static_cast<std::size_t>(j * zonesX() + i)] +=
-                sign * piece.cellsIn(startX_[u] - x, startY_[v] - y, startX_[u + 1] - x,
-                                     startY_[v + 1] - y);
+            filled_[indexOf(i, j)] += sign * piece.cellsIn(startX_[u] - x, startY_[v] - y,
+                                                           startX_[u + 1] - x, startY_[v + 1] - y);
         }
     }
 }

@@ -31,9 +31,11 @@ class TileCount {
   private:
     [[nodiscard]] int zonesX() const { return 2 * columns_ - 1; }
     [[nodiscard]] int zonesY() const { return 2 * rows_ - 1; }
-    [[nodiscard]] int filled(int zoneX, int zoneY) const {
-        return filled_[static_cast<std::size_t>(zoneY * zonesX() + zoneX)];
+    [[nodiscard]] std::size_t indexOf(int zoneX, int zoneY) const {
+        return static_cast<std::size_t>(zoneY) * static_cast<std::size_t>(zonesX()) +
+               static_cast<std::size_t>(zoneX);
     }
+    [[nodiscard]] int filled(int zoneX, int zoneY) const { return filled_[indexOf(zoneX, zoneY)]; }
     [[nodiscard]] bool isShown(int zoneX, int zoneY) const;
 
     CellGrid grid_;

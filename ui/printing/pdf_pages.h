@@ -13,7 +13,8 @@ namespace coutil {
                                     const PdfProgress& progress);
 
 // The same file with exact page boxes (content anchored at the paper's upper left corner),
-// PrintScaling None, the given title and date and nothing else about its making.
+// PrintScaling None, the given title and date and nothing else about its making. Empty if the bytes
+// could not be read back as PDF.
 [[nodiscard]] QByteArray finishedPdf(const QByteArray& painted,
                                      const std::vector<SheetDrawing>& drawings,
                                      const PdfInfo& info);
