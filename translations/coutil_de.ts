@@ -810,8 +810,8 @@
         <translation>Die Mappe hat schon ein Stück „{path}“; anderen Namen wählen.</translation>
     </message>
     <message>
-        <source>There is no call “{path}”[; did you mean “{text}”?] coutil --help lists them.</source>
-        <translation>Einen Befehl „{path}“ gibt es nicht[; war „{text}“ gemeint?] coutil --help nennt alle.</translation>
+        <source>There is no call “{path}”[ (perhaps “{text}”)]; coutil --help lists them.</source>
+        <translation>Einen Befehl „{path}“ gibt es nicht[ (vielleicht „{text}“)]; coutil --help nennt alle.</translation>
     </message>
     <message>
         <source>The call {path} needs {text}; coutil --help shows how.</source>

@@ -297,7 +297,7 @@ QString ProblemSentence::ofCalls(ProblemCode code) {
     switch (code) {
         case ProblemCode::callUnknown:
             return tr(
-                "There is no call “{path}”[; did you mean “{text}”?] coutil --help lists "
+                "There is no call “{path}”[ (perhaps “{text}”)]; coutil --help lists "
                 "them.");
         case ProblemCode::callIncomplete:
             return tr("The call {path} needs {text}; coutil --help shows how.");
