@@ -16,8 +16,10 @@ namespace coutil {
 
 namespace {
 
-enum Column { name, body, ease, target, pattern };
-constexpr int kEaseWidthPx = 66;
+enum Column { name, height, body, ease, target, pattern };
+constexpr int kEaseWidthPx = 58;
+constexpr int kNameWidthPx = 76;
+constexpr double kHeadingScale = 0.88;
 
 QLabel* figureLabel() {
     auto* label = new QLabel;
@@ -82,11 +84,14 @@ GirthTable::GirthTable(FolioDocument& document, QWidget* parent)
     column->addLayout(grid_);
     grid_->setHorizontalSpacing(6);
     grid_->setVerticalSpacing(3);
-    const QStringList headings{tr("Body"), tr("Ease"), tr("Target"), tr("Pattern")};
+    const QStringList headings{tr("Height"), tr("Body"), tr("Ease"), tr("Target"), tr("Pattern")};
     grid_->addWidget(unitName_, 0, Column::name);
     for (int i = 0; i < headings.size(); ++i) {
         QLabel* heading = quietText(headings[i]);
         heading->setWordWrap(false);
+        QFont small = heading->font();
+        small.setPointSizeF(small.pointSizeF() * kHeadingScale);
+        heading->setFont(small);
         heading->setAlignment(i + 1 == Column::ease ? Qt::AlignCenter : Qt::AlignRight);
         grid_->addWidget(heading, 0, i + 1);
     }
@@ -107,8 +112,12 @@ GirthTable::GirthTable(FolioDocument& document, QWidget* parent)
 }
 
 GirthTable::Row GirthTable::addRow(int line, const std::string& level) {
-    Row row{level, new QLabel, figureLabel(), figureLabel(), figureLabel()};
+    Row row{level, new QLabel, figureLabel(), figureLabel(), figureLabel(), figureLabel()};
+    // A long name of the maker's own gives way to the figures.
+    row.name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    row.name->setMinimumWidth(kNameWidthPx);
     grid_->addWidget(row.name, line, Column::name);
+    grid_->addWidget(row.height, line, Column::height);
     grid_->addWidget(row.body, line, Column::body);
     grid_->addWidget(row.target, line, Column::target);
     grid_->addWidget(row.pattern, line, Column::pattern);
@@ -137,14 +146,12 @@ GirthTable::Row GirthTable::addRow(int line, const std::string& level) {
 
 void GirthTable::showRow(const Row& row) {
     row.name->setText(levelName(row.level));
+    row.name->setToolTip(levelName(row.level));
     const Level* level = levelOf(document(), row.level);
     const auto at = [&](const auto& read) {
         return figure(level == nullptr ? std::optional<double>() : read(*level), unit());
     };
-    // The height stands at the ruler; here it would crowd out the girths in inches.
-    row.name->setToolTip(level == nullptr
-                             ? QString()
-                             : tr("%1 from the waist").arg(lengthText(level->heightMm, unit())));
+    row.height->setText(at([](const Level& l) { return std::optional(l.heightMm); }));
     // An estimate shows as one, to the millimetre, with its likely error.
     const Estimate* estimate = estimateOf(document(), row.level);
     row.body->setText(estimate == nullptr
@@ -164,7 +171,7 @@ void GirthTable::showOwnLevels() {
     while (own_.size() > wanted.size()) {
         const Row row = own_.back();
         own_.pop_back();
-        for (QLabel* label : {row.name, row.body, row.target, row.pattern}) {
+        for (QLabel* label : {row.name, row.height, row.body, row.target, row.pattern}) {
             label->deleteLater();
         }
     }

@@ -9,7 +9,7 @@ class QLabel;
 
 namespace coutil {
 
-// The girth table: for every level the body, the ease (to be typed),
+// The girth table: for every level its height over the waist, the body, the ease (to be typed),
 // the target and what the pattern measures; under it how much the waist is taken in.
 class GirthTable : public StylePart {
     Q_OBJECT
@@ -22,6 +22,7 @@ class GirthTable : public StylePart {
     struct Row {
         std::string level;
         QLabel* name = nullptr;
+        QLabel* height = nullptr;
         QLabel* body = nullptr;
         QLabel* target = nullptr;
         QLabel* pattern = nullptr;

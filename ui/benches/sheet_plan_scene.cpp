@@ -23,13 +23,21 @@ QRectF rectOf(const Box& box) {
 
 using Chains = std::vector<std::vector<Point>>;
 
-// A test without square roots: whether the chain comes near the rectangle at all, point by point.
-// Points lie closer together than a name is high, so none slips through.
-bool isFree(const QRectF& room, const Chains& chains) {
-    return std::none_of(chains.begin(), chains.end(), [&](const std::vector<Point>& chain) {
-        return std::any_of(chain.begin(), chain.end(),
-                           [&](const Point& p) { return room.contains(QPointF(p.x(), p.y())); });
-    });
+// What a sheet's name must keep off: lines as dense points, and the numbers of the pieces.
+struct Obstacles {
+    Chains chains;
+    std::vector<QRectF> numbers;
+};
+
+// Points lie closer together than a name is high, so no line slips through between them.
+bool isFree(const QRectF& room, const Obstacles& obstacles) {
+    const auto isInRoom = [&](const Point& p) { return room.contains(QPointF(p.x(), p.y())); };
+    const auto runsThrough = [&](const std::vector<Point>& chain) {
+        return std::any_of(chain.begin(), chain.end(), isInRoom);
+    };
+    const auto covers = [&](const QRectF& number) { return number.intersects(room); };
+    return std::none_of(obstacles.chains.begin(), obstacles.chains.end(), runsThrough) &&
+           std::none_of(obstacles.numbers.begin(), obstacles.numbers.end(), covers);
 }
 
 // Flattened, with points added on long straight stretches.
@@ -50,7 +58,7 @@ std::vector<Point> densePoints(const Path& path) {
 
 // A place of this size in the frame that is free of lines, as near the middle as may be; null where
 // there is none.
-QRectF freePlace(const QRectF& frame, const Chains& chains, const QSizeF& size) {
+QRectF freePlace(const QRectF& frame, const Obstacles& obstacles, const QSizeF& size) {
     QRectF best;
     double bestDistance = 1e300;
     for (int i = 0; i < kPlacesASide; ++i) {
@@ -61,7 +69,7 @@ QRectF freePlace(const QRectF& frame, const Chains& chains, const QSizeF& size) 
             room.moveCenter({frame.left() + fx * frame.width(), frame.top() + fy * frame.height()});
             const QPointF off = room.center() - frame.center();
             const double distance = QPointF::dotProduct(off, off);
-            if (distance >= bestDistance || !frame.contains(room) || !isFree(room, chains))
+            if (distance >= bestDistance || !frame.contains(room) || !isFree(room, obstacles))
                 continue;
             best = room;
             bestDistance = distance;
@@ -70,9 +78,10 @@ QRectF freePlace(const QRectF& frame, const Chains& chains, const QSizeF& size) 
     return best;
 }
 
-QRectF nameRoom(const QRectF& frame, const Chains& chains) {
-    const QRectF large = freePlace(frame, chains, {kNameWidthMm, kNameHeightMm});
-    return large.isNull() ? freePlace(frame, chains, {kNameWidthMm / 2, kNameHeightMm / 2}) : large;
+QRectF nameRoom(const QRectF& frame, const Obstacles& obstacles) {
+    const QSizeF large(kNameWidthMm, kNameHeightMm);
+    const QRectF room = freePlace(frame, obstacles, large);
+    return room.isNull() ? freePlace(frame, obstacles, large / 2) : room;
 }
 
 }  // namespace
@@ -81,23 +90,24 @@ TableScene sheetPlanScene(const SheetPlan& plan, const std::vector<Tracing>& tra
                           LengthUnit unit) {
     TableScene scene;
     scene.unit = unit;
-    Chains chains;
+    Obstacles obstacles;
     for (const PlacedTracing& piece : plan.placed) {
         const Tracing& tracing = tracings.at(piece.tracing);
         ScenePanel panel = tracingPanel(tracing, piece.placement, unit);
         panel.levels.clear();
+        obstacles.numbers.push_back(panel.numberRoom);
         scene.panels.push_back(std::move(panel));
-        chains.push_back(densePoints(placed(tracing.cutting, piece.placement)));
+        obstacles.chains.push_back(densePoints(placed(tracing.cutting, piece.placement)));
         for (const Edge& edge : tracing.sewing) {
-            chains.push_back(densePoints(placed(edge.path, piece.placement)));
+            obstacles.chains.push_back(densePoints(placed(edge.path, piece.placement)));
         }
-        chains.push_back(
+        obstacles.chains.push_back(
             densePoints(placed(straightPath(tracing.grain[0], tracing.grain[1]), piece.placement)));
     }
     for (const Sheet& sheet : plan.sheets) {
         const QRectF frame = rectOf(frameOf(plan, sheet));
         scene.sheets.push_back(
-            {QString::fromStdString(nameOf(sheet)), frame, nameRoom(frame, chains)});
+            {QString::fromStdString(nameOf(sheet)), frame, nameRoom(frame, obstacles)});
     }
     return scene;
 }
