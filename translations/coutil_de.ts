@@ -864,12 +864,12 @@
 <context>
     <name>Sheets</name>
     <message>
-        <source>If a side is off, type the correction into the program and print this page again: correction = 100 divided by what you measured in mm (99.5 measured: %1). One figure goes across the short side of the paper, one along its long side.</source>
-        <translation>Weicht eine Seite ab, die Korrektur ins Programm eingeben und diese Seite neu drucken: Korrektur = 100 geteilt durch das gemessene Maß in mm (99,5 gemessen: %1). Eine Zahl gilt für die kurze Seite des Papiers, eine für die lange.</translation>
+        <source>If a side is off, type what you measured into the Print bench and print this page again. On the command line give the correction: 100 divided by what you measured in mm (99.5 measured: %1). One figure goes across the short side of the paper, one along its long side.</source>
+        <translation>Weicht eine Seite ab, das gemessene Maß beim Drucken eintragen und diese Seite neu drucken. Auf der Befehlszeile die Korrektur angeben: 100 geteilt durch das gemessene Maß in mm (99,5 gemessen: %1). Eine Zahl gilt für die kurze Seite des Papiers, eine für die lange.</translation>
     </message>
     <message>
-        <source>This page was made with corrections %1 (across) and %2 (along). If it is still off, multiply these by the new figure.</source>
-        <translation>Diese Seite entstand mit den Korrekturen %1 (quer) und %2 (längs). Weicht sie noch ab, diese mit der neuen Zahl malnehmen.</translation>
+        <source>This page was made with corrections %1 (across) and %2 (along). If it is still off, the Print bench builds on them; on the command line multiply them by the new figure.</source>
+        <translation>Diese Seite entstand mit den Korrekturen %1 (quer) und %2 (längs). Weicht sie noch ab, rechnet das Programm beim Drucken darauf weiter; auf der Befehlszeile sie mit der neuen Zahl malnehmen.</translation>
     </message>
     <message>
         <source>Estimated, not measured; measure before cutting good cloth:</source>
@@ -1529,14 +1529,6 @@ Nahtzugabe: %4</translation>
         <translation>Die Taille hat %1 Zugabe, %2 % des Körpermaßes.</translation>
     </message>
     <message>
-        <source>in %1</source>
-        <translation>in %1</translation>
-    </message>
-    <message>
-        <source>~%1</source>
-        <translation>~%1</translation>
-    </message>
-    <message>
         <source>Estimated, not measured: ± %1</source>
         <translation>Geschätzt, nicht gemessen: ± %1</translation>
     </message>
@@ -2088,10 +2080,6 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Panel %1</source>
         <translation>Schnittteil %1</translation>
-    </message>
-    <message>
-        <source>in %1</source>
-        <translation>in %1</translation>
     </message>
     <message>
         <source>Length</source>

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "ui/benches/card_text.h"
+#include "ui/benches/pattern_scene.h"
 #include "ui/document/folio_document.h"
 #include "ui/fields/length_field.h"
 #include "ui/words/trade_words.h"
@@ -18,19 +19,28 @@ namespace {
 
 enum Column { name, height, body, ease, target, pattern };
 constexpr int kEaseWidthPx = 58;
-constexpr int kNameWidthPx = 76;
-constexpr double kHeadingScale = 0.88;
+constexpr int kInchEaseWidthPx = 70;  // "-11 13/16"
+constexpr int kNameWidthPx = 70;
+constexpr double kFigureScale = 0.92;
+
+void shrink(QLabel& label) {
+    QFont small = label.font();
+    small.setPointSizeF(small.pointSizeF() * kFigureScale);
+    label.setFont(small);
+}
 
 QLabel* figureLabel() {
     auto* label = new QLabel;
     label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    shrink(*label);
     return label;
 }
 
 QString figure(std::optional<double> mm, LengthUnit unit) {
     if (!mm) return QStringLiteral("\u2013");
     const char mark = QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.';
-    return QString::fromStdString(writtenLength(*mm, unit, mark));
+    // A table of fractions has no room for the sign that a sixteenth was rounded.
+    return QString::fromStdString(writtenLength(*mm, unit, mark)).remove(QLatin1Char('~'));
 }
 
 const Level* levelOf(const FolioDocument& document, const std::string& name) {
@@ -82,17 +92,15 @@ GirthTable::GirthTable(FolioDocument& document, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(grid_);
-    grid_->setHorizontalSpacing(6);
+    grid_->setHorizontalSpacing(5);
     grid_->setVerticalSpacing(3);
     const QStringList headings{tr("Height"), tr("Body"), tr("Ease"), tr("Target"), tr("Pattern")};
     grid_->addWidget(unitName_, 0, Column::name);
     for (int i = 0; i < headings.size(); ++i) {
         QLabel* heading = quietText(headings[i]);
         heading->setWordWrap(false);
-        QFont small = heading->font();
-        small.setPointSizeF(small.pointSizeF() * kHeadingScale);
-        heading->setFont(small);
-        heading->setAlignment(i + 1 == Column::ease ? Qt::AlignCenter : Qt::AlignRight);
+        shrink(*heading);
+        heading->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
         grid_->addWidget(heading, 0, i + 1);
     }
     for (std::size_t i = 0; i < rows_.size(); ++i) {
@@ -139,24 +147,25 @@ GirthTable::Row GirthTable::addRow(int line, const std::string& level) {
     field->setObjectName(QStringLiteral("ease_") + QString::fromStdString(level));
     field->setCompact(true);
     field->setAlignment(Qt::AlignRight);
-    field->setFixedWidth(kEaseWidthPx);
+    eases_.push_back(field);
     grid_->addWidget(field, line, Column::ease);
     return row;
 }
 
 void GirthTable::showRow(const Row& row) {
     row.name->setText(levelName(row.level));
-    row.name->setToolTip(levelName(row.level));
     const Level* level = levelOf(document(), row.level);
     const auto at = [&](const auto& read) {
         return figure(level == nullptr ? std::optional<double>() : read(*level), unit());
     };
+    row.name->setToolTip(level == nullptr ? QString() : levelFigures(*level, unit()));
     row.height->setText(at([](const Level& l) { return std::optional(l.heightMm); }));
     // An estimate shows as one, to the millimetre, with its likely error.
     const Estimate* estimate = estimateOf(document(), row.level);
-    row.body->setText(estimate == nullptr
-                          ? at([](const Level& l) { return l.bodyMm; })
-                          : tr("~%1").arg(figure(std::round(estimate->valueMm), unit())));
+    row.body->setText(
+        estimate == nullptr
+            ? at([](const Level& l) { return l.bodyMm; })
+            : QStringLiteral("\u2248%1").arg(figure(std::round(estimate->valueMm), unit())));
     row.body->setToolTip(
         estimate == nullptr
             ? QString()
@@ -204,9 +213,19 @@ void GirthTable::showReduction() {
 
 void GirthTable::refresh() {
     StylePart::refresh();
-    unitName_->setText(tr("in %1").arg(unitName(unit())));
+    const bool isInch = unit() == LengthUnit::inch;
+    unitName_->setText(unitName(unit()));
+    for (LengthField* field : eases_) {
+        field->setFixedWidth(isInch ? kInchEaseWidthPx : kEaseWidthPx);
+    }
     for (const Row& row : rows_) showRow(row);
     showOwnLevels();
+    // Fractions are wide: the heights stand on the table, and behind the names.
+    for (int line = 0; line < grid_->rowCount(); ++line) {
+        if (auto* item = grid_->itemAtPosition(line, Column::height)) {
+            item->widget()->setVisible(!isInch);
+        }
+    }
     showReduction();
 }
 

@@ -36,6 +36,7 @@ class GirthTable : public StylePart {
     QLabel* unitName_;
     std::array<Row, kAllLevels.size()> rows_;
     std::vector<Row> own_;
+    std::vector<LengthField*> eases_;
     QLabel* reduction_;
     QLabel* caution_;
 };

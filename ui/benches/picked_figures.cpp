@@ -43,6 +43,7 @@ void PickedFigures::addLine(const QString& name, const QStringList& figures) {
         if (used_ == cells_.size()) {
             auto* cell = new QLabel;
             cell->setAlignment(column == 0 ? Qt::AlignLeft : Qt::AlignRight);
+            cell->setWordWrap(column == 0);  // the maker's own names may be long
             grid_->addWidget(cell, lines_, column);
             cells_.push_back(cell);
         }
@@ -64,7 +65,7 @@ void PickedFigures::showPanel(const Panel& panel, LengthUnit unit) {
     hint_->hide();
     used_ = 0;
     lines_ = 0;
-    addLine(tr("in %1").arg(unitName(unit)), {tr("Length"), tr("Above"), tr("Below")});
+    addLine(unitName(unit), {tr("Length"), tr("Above"), tr("Below")});
     for (const Edge& edge : panel.edges) {
         QStringList figures{figure(lengthMm(edge.path), unit)};
         if (edge.waistMarkAtMm) {

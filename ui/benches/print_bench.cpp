@@ -30,6 +30,10 @@ PrintBench::PrintBench(FolioDocument& document, Table& table, QWidget* parent)
     buildCard();
     connect(&document, &FolioDocument::opened, this, [this] { openPage(-1); });
     connect(search_, &PlanSearch::found, this, &PrintBench::takeBetter);
+    connect(search_, &PlanSearch::foundNothing, this, [this] {
+        searchBar_->end();
+        emit searchEnded();
+    });
     connect(search_, &PlanSearch::progressed, this, [this](double done, int sheets) {
         searchBar_->show(done, tr("Looking for fewer sheets: %n so far", nullptr, sheets));
     });

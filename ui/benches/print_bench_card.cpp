@@ -31,6 +31,7 @@ void PrintBench::buildCard() {
     pageWords_ = quietText();
     whole_ = new QPushButton(tr("Whole drawing"));
     searchBar_ = new JobBar(tr("Enough"));
+    searchBar_->setObjectName(QStringLiteral("searchBar"));
     searchBar_->stopButton().setAccessibleName(tr("Stop looking for fewer sheets"));
     jobBar_ = new JobBar(tr("Stop"));
     jobBar_->stopButton().setAccessibleName(tr("Stop writing the sheets"));
@@ -76,10 +77,7 @@ void PrintBench::buildCard() {
     });
     connect(map_, &SheetMap::pageChosen, this, &PrintBench::openPage);
     connect(whole_, &QPushButton::clicked, this, [this] { openPage(-1); });
-    connect(searchBar_, &JobBar::stopped, this, [this] {
-        search_->cancel();
-        searchBar_->end();
-    });
+    connect(searchBar_, &JobBar::stopped, search_, &PlanSearch::enough);
     connect(jobBar_, &JobBar::stopped, this, [this] { job_->stop(); });
     connect(export_, &QPushButton::clicked, this, &PrintBench::exportPdf);
     connect(print_, &QPushButton::clicked, this, [this] { print(false); });

@@ -27,7 +27,8 @@ void ShareField::setLimits(double lowest, double highest) {
 
 // What is being typed stays as it is while it means the same.
 void ShareField::setShare(double share) {
-    const double rounded = std::round(share * 1000) / 10;
+    const double steps = std::pow(10, decimals());
+    const double rounded = std::round(share * 100 * steps) / steps;
     if (rounded == value()) return;
     const QSignalBlocker quiet(this);
     setValue(rounded);

@@ -15,6 +15,8 @@ namespace coutil {
 
 namespace {
 
+constexpr int kCellWidthPx = 36;
+constexpr int kPanelsARow = 3;
 constexpr double kEvenSplit = 0.5;
 
 QGridLayout* tightGrid(QWidget* owner) {
@@ -79,7 +81,9 @@ void PanelSharesPart::refresh() {
         auto* field = new ShareField(tr("Relative width of panel %1").arg(index + 1));
         field->setLimits(0.2, 5);
         field->setPrefix(tr("%1: ").arg(index + 1));
-        grid_->addWidget(field, 2 + static_cast<int>(index) / 4, static_cast<int>(index) % 4);
+        field->setDecimals(0);
+        grid_->addWidget(field, 2 + static_cast<int>(index) / kPanelsARow,
+                         static_cast<int>(index) % kPanelsARow);
         connect(field, &ShareField::edited, this,
                 [this, index](double share) { setPanel(index, share); });
         connect(field, &ShareField::left, this, &StylePart::endRun);
@@ -113,7 +117,8 @@ void SeamSharesPart::rebuild(std::size_t seams) {
             auto* field =
                 new ShareField(tr("Share of seam %1 at the level %2").arg(seamText(s), name));
             field->setDecimals(0);
-            field->setMinimumWidth(36);
+            field->setSuffix({});  // the heading says per cent
+            field->setFixedWidth(kCellWidthPx);
             grid_->addWidget(field, line, static_cast<int>(s) + 1);
             connect(field, &ShareField::edited, this, [this, level, s](double share) {
                 edit(
@@ -157,6 +162,7 @@ void FrontPartsPart::refresh() {
             auto* field = new ShareField(
                 tr("Part of seam %1 taken from the panel in front").arg(seamText(s)));
             field->setPrefix(tr("%1: ").arg(seamText(s)));
+            field->setDecimals(0);
             grid_->addWidget(field, static_cast<int>(s) / 3, static_cast<int>(s) % 3);
             connect(field, &ShareField::edited, this, [this, s](double share) {
                 edit([=](Style& style) { style.frontPart[seamText(s).toStdString()] = share; },

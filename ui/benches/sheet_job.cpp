@@ -1,11 +1,18 @@
 #include "ui/benches/sheet_job.h"
 
-#include <QMetaObject>
 #include <utility>
 
 namespace coutil {
 
-SheetJob::SheetJob(QObject* parent) : QObject(parent) { pool_.setMaxThreadCount(1); }
+SheetJob::SheetJob(QObject* parent) : QObject(parent) {
+    pool_.setMaxThreadCount(1);
+    // Emitted in the worker, it arrives queued.
+    connect(this, &SheetJob::finished, this,
+            [this](const std::shared_ptr<const Outcome<PdfEnd>>& outcome) {
+                isRunning_ = false;
+                emit ended(*outcome);
+            });
+}
 
 SheetJob::~SheetJob() {
     stop();
@@ -21,18 +28,10 @@ void SheetJob::start(Work work) {
     isRunning_ = true;
     pool_.start([this, stop = stop_, work = std::move(work)] {
         const PdfProgress progress = [&](int done, int all) {
-            QMetaObject::invokeMethod(
-                this, [this, done, all] { emit progressed(done, all); }, Qt::QueuedConnection);
+            emit progressed(done, all);  // queued for listeners in other threads
             return !stop->load();
         };
-        const Outcome<PdfEnd> outcome = work(progress);
-        QMetaObject::invokeMethod(
-            this,
-            [this, outcome] {
-                isRunning_ = false;
-                emit ended(outcome);
-            },
-            Qt::QueuedConnection);
+        emit finished(std::make_shared<const Outcome<PdfEnd>>(work(progress)), QPrivateSignal());
     });
 }
 

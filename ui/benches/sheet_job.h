@@ -28,6 +28,8 @@ class SheetJob : public QObject {
   signals:
     void progressed(int done, int all);
     void ended(const coutil::Outcome<coutil::PdfEnd>& outcome);
+    // From the worker to this object's thread only.
+    void finished(std::shared_ptr<const coutil::Outcome<coutil::PdfEnd>> outcome, QPrivateSignal);
 
   private:
     QThreadPool pool_;

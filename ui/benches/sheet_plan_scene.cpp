@@ -48,7 +48,7 @@ std::vector<Point> densePoints(const Path& path) {
             const Point from = dense.back();
             const int parts = static_cast<int>((point - from).norm() / (kNameHeightMm / 4));
             for (int i = 1; i <= parts; ++i) {
-                dense.push_back(from + (point - from) * (double(i) / (parts + 1)));
+                dense.emplace_back(from + (point - from) * (double(i) / (parts + 1)));
             }
         }
         dense.push_back(point);

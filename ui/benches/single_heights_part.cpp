@@ -15,6 +15,8 @@ namespace coutil {
 
 namespace {
 
+constexpr int kFieldWidthPx = 116;
+
 // The entry for one key of a map of the style: absent while the field is empty.
 template <class Key, class Reach>
 StyleFigure entryFigure(const QString& words, const QString& key, const Key& at, Reach reach) {
@@ -63,12 +65,15 @@ void SingleHeightsPart::rebuild(std::size_t seams) {
         grid_->addWidget(new QLabel(tr("Seam %1").arg(name)), line, 0);
         const auto top = [](auto& style) -> auto& { return style.topEdge.atSeamMm; };
         const auto bottom = [](auto& style) -> auto& { return style.bottomEdge.atSeamMm; };
-        grid_->addWidget(makeField(entryFigure(tr("Top edge at seam %1").arg(name),
-                                               QStringLiteral("top ") + name, key, top)),
-                         line, 1);
-        grid_->addWidget(makeField(entryFigure(tr("Bottom edge at seam %1").arg(name),
-                                               QStringLiteral("bottom ") + name, key, bottom)),
-                         line, 2);
+        auto* upper = makeField(entryFigure(tr("Top edge at seam %1").arg(name),
+                                            QStringLiteral("top ") + name, key, top));
+        auto* lower = makeField(entryFigure(tr("Bottom edge at seam %1").arg(name),
+                                            QStringLiteral("bottom ") + name, key, bottom));
+        int column = 1;
+        for (LengthField* field : {upper, lower}) {
+            field->setFixedWidth(kFieldWidthPx);
+            grid_->addWidget(field, line, column++);
+        }
     }
     seams_ = seams;
 }

@@ -22,16 +22,17 @@ QString factorText(double factor) { return QLocale().toString(factor, 'f', 4); }
 QString correctionHint(const SheetOptions& options) {
     QString hint =
         Words::tr(
-            "If a side is off, type the correction into the program and print this page again: "
-            "correction = 100 divided by what you measured in mm (99.5 measured: %1). One figure "
-            "goes "
-            "across the short side of the paper, one along its long side.")
+            "If a side is off, type what you measured into the Print bench and print this page "
+            "again. On the command line give the correction: 100 divided by what you measured in "
+            "mm (99.5 measured: %1). One figure goes across the short side of the paper, one along "
+            "its long side.")
             .arg(factorText(100 / 99.5));
     if (options.scaleX != 1 || options.scaleY != 1) {
         hint += QLatin1Char('\n') +
                 Words::tr(
                     "This page was made with corrections %1 (across) and %2 (along). If it is "
-                    "still off, multiply these by the new figure.")
+                    "still off, the Print bench builds on them; on the command line multiply them "
+                    "by the new figure.")
                     .arg(factorText(options.scaleX), factorText(options.scaleY));
     }
     return hint;

@@ -10,6 +10,7 @@
 #include <QToolButton>
 #include <algorithm>
 #include <stdexcept>
+#include <string>
 
 #include <gtest/gtest.h>
 
@@ -198,6 +199,27 @@ TEST_F(DraftBenchTest, anImpossibleStyleLeavesTheLastPatternPaleAndSaysWhy) {
     EXPECT_EQ(list->problems().front().severity, Severity::error);
 }
 
+TEST_F(DraftBenchTest, aProblemPointsAtItsPanelAndGoesThere) {
+    Style narrow = style();
+    narrow.easeMm[LevelId::waist] = -400;
+    narrow.lacingGapMm = 280;
+    document.changeStyle(narrow, "narrow");
+    auto* list = bench.findChild<ProblemList*>();
+    ASSERT_FALSE(list->problems().empty());
+    const Problem problem = list->problems().front();
+    ASSERT_FALSE(problem.panel.empty());
+    QCoreApplication::processEvents();
+    const QImage before = table.grab().toImage();
+    auto* line = list->findChild<ProblemLine*>();
+    line->setFocus();
+    EXPECT_NE(table.grab().toImage(), before);
+    table.zoomBy(4);
+    QTest::keyClick(line, Qt::Key_Return);
+    const auto index = static_cast<std::size_t>(std::stoi(problem.panel)) - 1;
+    const QRectF panel = table.view().toPx(table.scene().panels[index].sewing.boundingRect());
+    EXPECT_TRUE(panel.contains(table.openArea().center()));
+}
+
 TEST_F(DraftBenchTest, aLargeReductionShowsTheCaution) {
     auto* caution = find<QLabel>("caution");
     EXPECT_FALSE(caution->isVisibleTo(&bench));
@@ -261,6 +283,21 @@ TEST_F(DraftBenchTest, everyFieldHasAnAccessibleName) {
         ++seen;
     }
     EXPECT_GT(seen, 60);
+}
+
+// The card of the window is 372 px wide less a scroll bar; a laptop has no room for more.
+TEST_F(DraftBenchTest, fitsItsCardWithSevenPanelsAndFractions) {
+    Folio folio = inventedFolio();
+    folio.unit = LengthUnit::inch;
+    folio.garments[0].pencil.style.panelsPerHalf = 7;
+    folio.garments[0].pencil.style.easeMm[LevelId::waist] = -101;  // with the caution
+    folio.garments[0].pencil.style.ownLevels = {{"where the ribs of the corset begin", 63}};
+    document.open(folio, {});
+    ASSERT_TRUE(document.drafted().pattern);
+    table.pickPanel(1);
+    find<QToolButton>("more")->click();
+    QCoreApplication::processEvents();
+    EXPECT_LE(bench.minimumSizeHint().width(), 355);
 }
 
 TEST(DraftBenchEmpty, saysWhatToDoWithoutAGarment) {

@@ -16,6 +16,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/ui/benches/invented_folio.h"
+#include "ui/benches/job_bar.h"
 #include "ui/benches/sheet_map.h"
 #include "ui/canvas/table.h"
 #include "ui/document/folio_document.h"
@@ -86,6 +87,16 @@ TEST_F(PrintBenchTest, aChangeStopsTheSearchAndPlansAnew) {
     QSignalSpy ended(bench.get(), &PrintBench::searchEnded);
     ASSERT_TRUE(ended.wait(kSearchMs));
     EXPECT_EQ(ended.size(), 1);  // that of the search before never comes
+}
+
+TEST_F(PrintBenchTest, enoughTakesTheBestSoFar) {
+    const std::size_t atOnce = bench->plan()->sheets.size();
+    QSignalSpy ended(bench.get(), &PrintBench::searchEnded);
+    QTest::mouseClick(&find<JobBar>("searchBar")->stopButton(), Qt::LeftButton);
+    ASSERT_TRUE(ended.wait(kSearchMs));
+    EXPECT_FALSE(bench->isSearching());
+    EXPECT_LE(bench->plan()->sheets.size(), atOnce);
+    EXPECT_FALSE(find<JobBar>("searchBar")->isVisibleTo(bench.get()));
 }
 
 TEST_F(PrintBenchTest, paperByKeyboardAndKeptForNextTime) {
