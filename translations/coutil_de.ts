@@ -1533,8 +1533,8 @@ Nahtzugabe: %4</translation>
         <translation>Geschätzt, nicht gemessen: ± %1</translation>
     </message>
     <message>
-        <source>%1 from the waist</source>
-        <translation>%1 von der Taille</translation>
+        <source>Height</source>
+        <translation>Höhe</translation>
     </message>
 </context>
 <context>
