@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFont>
+#include <QLocale>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -13,6 +14,7 @@
 #include "ui/window/demo_singer.h"
 #include "ui/window/main_window.h"
 #include "ui/window/theme.h"
+#include "ui/words/users_language.h"
 
 namespace {
 
@@ -61,6 +63,8 @@ int main(int argc, char** argv) {
     QApplication app(argc, argv);
     QSettings::setDefaultFormat(QSettings::IniFormat);
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    speakUsersLanguage(app);
     QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 10));
     const QDir folder(QString::fromLocal8Bit(argv[1]));
     if (!folder.mkpath(QStringLiteral("."))) return 2;
