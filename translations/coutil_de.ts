@@ -845,6 +845,18 @@
         <source>There is no display to open a window on; coutil --help lists the calls that need none.</source>
         <translation>Kein Bildschirm da, um ein Fenster zu öffnen; coutil --help nennt die Befehle, die keinen brauchen.</translation>
     </message>
+    <message>
+        <source>{path}: this is a folio of Coutil and is never written over; choose another name.</source>
+        <translation>{path}: Das ist eine Mappe von Coutil und wird nie überschrieben; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>The file is empty; choose another one, or write it anew.</source>
+        <translation>Die Datei ist leer; eine andere wählen oder sie neu schreiben.</translation>
+    </message>
+    <message>
+        <source>Option {path} needs a new folio, but this one exists already (garments in it: {garments}); leave the option out or choose a new file.</source>
+        <translation>Die Option {path} verlangt eine neue Mappe, diese gibt es aber schon (Stücke darin: {garments}); die Option weglassen oder eine neue Datei wählen.</translation>
+    </message>
 </context>
 <context>
     <name>Recovery</name>

@@ -1,5 +1,6 @@
 #include <QDate>
 #include <array>
+#include <cerrno>
 #include <filesystem>
 #include <system_error>
 
@@ -61,15 +62,35 @@ NewGarment newGarmentFor(const Call& call) {
 // The folio that stands at the place already, or an empty one.
 Outcome<Folio> folioAt(const std::filesystem::path& file) {
     std::error_code unknown;
-    const bool isFree =
-        std::filesystem::status(file, unknown).type() == std::filesystem::file_type::not_found;
+    const std::filesystem::file_status there = std::filesystem::status(file, unknown);
+    const bool isFolder = std::filesystem::is_directory(there);
+    if (isFolder || std::filesystem::is_other(there)) {
+        Problem problem;
+        problem.code = ProblemCode::fileUnwritable;
+        problem.subject = file.string();
+        if (isFolder) problem.detail = std::generic_category().message(EISDIR);
+        return problem;
+    }
+    const bool isFree = there.type() == std::filesystem::file_type::not_found;
     return isFree ? Outcome<Folio>(Folio{}) : readFolio(file);
+}
+
+// The name of a client is given once, with the folio.
+std::optional<Problem> checkClient(const Call& call, const Folio& old) {
+    if (!call.has("--client") || old.id.empty()) return std::nullopt;
+    Problem problem;
+    problem.code = ProblemCode::optionBadValue;
+    problem.subject = "--client";
+    problem.detail = *call.value("--client");
+    problem.figures = {{"garments", static_cast<double>(old.garments.size()), FigureUnit::count}};
+    return problem;
 }
 
 ExitCode put(const Call& call, const DraftInput& input) {
     const std::filesystem::path file = *call.value("-o");
     const Outcome<Folio> old = folioAt(file);
     if (!old) return failedBy(old.problems);
+    if (const auto problem = checkClient(call, *old)) return failedBy({*problem});
     const Outcome<Folio> folio = withGarment(*old, input, newGarmentFor(call));
     if (!folio) return failedBy(folio.problems);
     if (const auto problem = writeFolio(*folio, file)) return failedBy({*problem});

@@ -45,7 +45,7 @@ std::vector<Problem> setMeasurement(Measurement id, const std::string& name,
 std::vector<Problem> setEntry(const std::string& setting, DraftInput& input) {
     const std::size_t equals = setting.find('=');
     if (equals == 0 || equals == std::string::npos)
-        return {problemOf(ProblemCode::optionBadValue, "--set", setting)};
+        return {problemOf(ProblemCode::optionWithoutValue, "--set", "NAME=VALUE")};
     const std::string name = setting.substr(0, equals);
     const std::string value = setting.substr(equals + 1);
     if (const auto id = measurementNamed(name)) return setMeasurement(*id, name, value, input.set);

@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <system_error>
 
-#include "store/whole_file.h"
+#include "store/export_file.h"
 #include "ui/words/problem_sentence.h"
 
 namespace coutil {
@@ -60,7 +60,7 @@ ExitCode failedBy(const std::vector<Problem>& problems, LengthUnit unit, std::st
 
 ExitCode giveResult(const std::string& bytes, const std::string& out) {
     const auto problem =
-        out.empty() || out == "-" ? printToStandardOutput(bytes) : writeWholeFile(out, bytes);
+        out.empty() || out == "-" ? printToStandardOutput(bytes) : writeExport(out, bytes);
     return problem ? failedBy({*problem}) : ExitCode::done;
 }
 

@@ -18,7 +18,7 @@ class ChoiceReader {
   public:
     explicit ChoiceReader(const Call& call) : call_(call) {}
 
-    void takeLength(const char* option, long long& um);
+    void takeLength(const char* option, long long SheetOptions::*um, SheetOptions& options);
     void takeFactor(const char* option, double& factor);
     void takeEffort(double& effort);
     void takeSeed(std::uint32_t& seed);
@@ -57,12 +57,21 @@ std::optional<Number> ChoiceReader::numberOf(const char* option) {
     return std::nullopt;
 }
 
-void ChoiceReader::takeLength(const char* option, long long& um) {
+// The range of a length, as the check of the options itself tells it.
+std::vector<Figure> rangeOf(long long SheetOptions::*um, SheetOptions options) {
+    options.*um = -1;
+    for (const Problem& problem : checkSheetOptions(options))
+        if (problem.code == ProblemCode::sheetOptionOutOfRange) return problem.figures;
+    return {};
+}
+
+void ChoiceReader::takeLength(const char* option, long long SheetOptions::*um,
+                              SheetOptions& options) {
     const auto text = call_.value(option);
     if (!text) return;
     const Outcome<double> mm = readLengthMm(*text, LengthUnit::millimetre);
-    if (!mm || *mm < 0) return refuse(option, *text);
-    um = std::llround(*mm * kUmPerMm);
+    if (!mm || *mm < 0) return refuse(option, *text, rangeOf(um, options));
+    options.*um = std::llround(*mm * kUmPerMm);
 }
 
 void ChoiceReader::takeFactor(const char* option, double& factor) {
@@ -109,8 +118,8 @@ Outcome<SheetChoices> readSheetChoices(const Call& call) {
     ChoiceReader reader(call);
     reader.takePaper(choices.options.paper);
     reader.takeOrientation(choices.options.orientation);
-    reader.takeLength("--margin", choices.options.marginUm);
-    reader.takeLength("--overlap", choices.options.overlapUm);
+    reader.takeLength("--margin", &SheetOptions::marginUm, choices.options);
+    reader.takeLength("--overlap", &SheetOptions::overlapUm, choices.options);
     reader.takeFactor("--scale-x", choices.options.scaleX);
     reader.takeFactor("--scale-y", choices.options.scaleY);
     reader.takeSeed(choices.seed);

@@ -9,7 +9,6 @@
 #include "app/command_line/shared_options.h"
 #include "app/command_line/sheet_choices.h"
 #include "core/sheets/sheet_drawing.h"
-#include "store/whole_file.h"
 #include "ui/printing/pdf_file.h"
 #include "ui/words/sheet_words.h"
 
@@ -64,7 +63,7 @@ std::vector<SheetDrawing> drawnSheets(const OpenedGarment& opened, const SheetPl
 
 ExitCode run(const Call& call) {
     const Outcome<SheetChoices> choices = readSheetChoices(call);
-    if (!choices) return failedBy(choices.problems);
+    if (!choices) return failedBy(choices.problems, LengthUnit::millimetre);
     const Outcome<OpenedGarment> opened = openGarment(call);
     if (!opened) return failedBy(opened.problems);
     const LengthUnit unit = opened->folio.unit;

@@ -9,7 +9,6 @@ namespace coutil {
 namespace {
 
 constexpr std::string_view kMagic{"SQLite format 3\0", 16};
-constexpr std::size_t kHeaderBytes = 100;
 constexpr std::size_t kPageCountAt = 28;
 constexpr std::size_t kUserVersionAt = 60;
 constexpr std::size_t kApplicationIdAt = 68;
@@ -29,15 +28,20 @@ std::uint64_t lengthByHeader(std::string_view bytes) {
 
 }  // namespace
 
+bool hasFolioMark(std::string_view bytes) {
+    return bytes.starts_with(kMagic) && bytes.size() >= kFolioHeaderBytes &&
+           bigEndian(bytes, kApplicationIdAt, 4) == std::uint32_t{kFolioApplicationId};
+}
+
 std::optional<Problem> checkFolioHeader(std::string_view bytes, const std::filesystem::path& file) {
     Problem problem;
     problem.subject = file.string();
     problem.code = ProblemCode::fileForeign;
     if (!bytes.starts_with(kMagic)) return problem;
     problem.code = ProblemCode::fileDamaged;
-    if (bytes.size() < kHeaderBytes) return problem;
+    if (bytes.size() < kFolioHeaderBytes) return problem;
     problem.code = ProblemCode::fileForeign;
-    if (bigEndian(bytes, kApplicationIdAt, 4) != std::uint32_t{kFolioApplicationId}) return problem;
+    if (!hasFolioMark(bytes)) return problem;
     problem.code = ProblemCode::fileDamaged;
     if (lengthByHeader(bytes) != bytes.size()) return problem;
     const std::uint32_t version = bigEndian(bytes, kUserVersionAt, 4);

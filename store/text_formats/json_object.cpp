@@ -12,6 +12,9 @@ namespace {
 
 using Json = nlohmann::json;
 
+// As far as readLengthMm() goes.
+constexpr double kFarthestMm = 100'000;
+
 // What stands there, short enough for one line of a message.
 std::string shown(const Json& value) {
     constexpr std::size_t kLongest = 40;
@@ -87,7 +90,12 @@ std::optional<std::vector<double>> JsonObject::numbers(std::string_view key) {
 std::optional<double> JsonObject::lengthMm(std::string_view key, LengthUnit unit) {
     const Json* value = member(key);
     if (value == nullptr) return std::nullopt;
-    if (value->is_number()) return value->get<double>() * millimetresIn(unit);
+    if (value->is_number()) {
+        const double mm = value->get<double>() * millimetresIn(unit);
+        if (std::abs(mm) <= kFarthestMm) return mm;
+        report(ProblemCode::lengthOutOfRange, key, shown(*value));
+        return std::nullopt;
+    }
     if (!value->is_string()) {
         report(ProblemCode::jsonWantsLength, key, shown(*value));
         return std::nullopt;

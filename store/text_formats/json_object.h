@@ -13,8 +13,9 @@
 
 namespace coutil::text_formats {
 
-// The JSON of a text. Problem jsonBroken names line and column; a text over 16 MB, one nested
-// deeper than 32 and a key that stands twice in one object are refused too.
+// The JSON of a text. Problem jsonBroken names line and column (figure "bytes" alone: an empty
+// text); a text over 16 MB, one nested deeper than 32 and a key that stands twice in one object are
+// refused too.
 [[nodiscard]] Outcome<nlohmann::json> parsedJson(std::string_view text);
 
 // One JSON object being read. Every member is asked for by name; what nobody asked for is unknown.

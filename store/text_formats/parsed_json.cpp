@@ -49,6 +49,13 @@ Problem brokenAt(std::string_view text, std::size_t byte) {
     return problem;
 }
 
+Problem nothingIn(std::string_view text) {
+    Problem problem;
+    problem.code = ProblemCode::jsonBroken;
+    problem.figures = {{"bytes", static_cast<double>(text.size()), FigureUnit::count}};
+    return problem;
+}
+
 Problem tooMuch(std::string name, std::size_t found, std::size_t highest) {
     Problem problem;
     problem.code = ProblemCode::jsonTooLarge;
@@ -81,6 +88,7 @@ class KeyWatch {
 
 Outcome<Json> parsedJson(std::string_view text) {
     if (text.size() > kLongestText) return tooMuch("bytes", text.size(), kLongestText);
+    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) return nothingIn(text);
     const std::size_t nesting = nestingOf(text);
     if (nesting > kDeepestNesting) return tooMuch("nesting", nesting, kDeepestNesting);
     KeyWatch watch;

@@ -77,19 +77,21 @@ TEST_F(BadInput, unknownNames) {
     expectSetRefused("ease.wiast=-40", {"wiast"});
     expectSetRefused("top_edge.shape.more=1", {"top_edge.shape.more"});
     expectSetRefused("panels_per_half.x=1", {"panels_per_half"});
-    expectSetRefused("waist_girth", {"--set", "waist_girth"});
+    expectSetRefused("waist_girth", {"--set", "waist_girth", "NAME=VALUE"});
     expectSetRefused("=76", {"--set", "=76"});
     expectSetRefused(".=76", {});
 }
 
 TEST_F(BadInput, brokenText) {
     const std::string head = R"({"coutil":"measurements","version":1,"unit":"cm",)";
-    expectTextRefused("", {"m.json"});
+    expectTextRefused("", {"m.json", "empty"});
     expectTextRefused(head, {"m.json"});
     expectTextRefused("not JSON at all", {"m.json"});
     expectTextRefused("\xFF\xFE\x00", {"m.json"});
     expectTextRefused(std::string(100'000, '['), {"m.json"});
     expectTextRefused("[]", {"m.json"});
+    expectTextRefused(head + R"("values":{"waist_girth":1e308}})", {"waist_girth", "1e+308"});
+    expectTextRefused(head + R"("values":{"waist_girth":-10001}})", {"waist_girth", "-10001"});
     expectTextRefused(R"({"coutil":"style","version":1})", {"m.json"});
     expectTextRefused(R"({"coutil":"measurements","version":2,"values":{}})", {"m.json"});
     expectTextRefused(head + R"("values":{"bust_girth":"wide"}})", {"m.json", "wide"});
@@ -165,6 +167,38 @@ TEST_F(BadInput, targetsThatCannotBeWritten) {
                   {"new.coutil"}, {.isOrdinaryUser = true});
 }
 
+// A slip in -o must not cost the client's file, whatever name it goes by.
+TEST_F(BadInput, exportsNeverReplaceAFolio) {
+    const std::string soft = (folder_ / "soft").string();
+    const std::string hard = (folder_ / "hard").string();
+    const std::string other = (folder_ / "other.coutil").string();
+    fs::create_symlink(folio(), soft);
+    fs::create_hard_link(folio(), hard);
+    ASSERT_EQ(drafted(other).exitCode, 0);
+    const FileState otherBefore = stateOf(other);
+    for (const std::string& out : {folio(), soft, hard, other}) {
+        for (const char* command : {"info", "check"}) {
+            expectRefused({command, folio(), "-o", out}, 2, {out, "folio"});
+            expectRefused({command, folio(), "--json", "-o", out}, 2, {out, "folio"});
+        }
+        for (const char* command : {"pattern", "trace"})
+            for (const char* format : {"--json", "--svg", "--dxf"})
+                expectRefused({command, folio(), format, "-o", out}, 2, {out, "folio"});
+        expectRefused({"sheets", folio(), "--paper", "A4", "--effort", "0", "-o", out}, 2,
+                      {out, "folio"});
+    }
+    EXPECT_EQ(stateOf(other), otherBefore);
+}
+
+TEST_F(BadInput, aDraftWantsAPlaceForAFolio) {
+    const std::string m = demoFile("measurements.json");
+    const std::string folder = folder_.path().string();
+    expectRefused({"draft", "--measurements", m, "-o", folder}, 2, {folder, "written"});
+    expectRefused({"draft", "--measurements", m, "-o", "/dev/full"}, 2, {"/dev/full", "written"});
+    expectRefused({"draft", "--measurements", m, "--client", "Marzelline", "-o", folio()}, 2,
+                  {"--client", "new folio"});
+}
+
 TEST_F(BadInput, fullDisk) {
     const std::string m = demoFile("measurements.json");
     const RunCircumstances little{.largestFileBytes = 3000};
@@ -215,9 +249,9 @@ TEST_F(BadInput, wrongSheets) {
     refused({"--paper", "-5x300"}, {});
     refused({"--paper", "A4", "--paper", "A3"}, {"--paper"});
     refused({"--paper", "A4", "--margin", "wide"}, {"--margin", "wide"});
-    refused({"--paper", "A4", "--margin", "-5"}, {"--margin", "-5"});
+    refused({"--paper", "A4", "--margin", "-5"}, {"--margin", "-5", "0 mm and 50 mm"});
     refused({"--paper", "A4", "--margin", "500"}, {});
-    refused({"--paper", "A4", "--overlap", "1e9"}, {});
+    refused({"--paper", "A4", "--overlap", "1e9"}, {"--overlap", "1e9", "0 mm and 40 mm"});
     refused({"--paper", "A4", "--scale-x", "1.5"}, {});
     refused({"--paper", "A4", "--scale-y", "nan"}, {});
     refused({"--paper", "A4", "--scale-y", "x"}, {"--scale-y", "x"});

@@ -3,7 +3,7 @@
 #include <filesystem>
 #include <string_view>
 
-#include "store/whole_file.h"
+#include "store/export_file.h"
 #include "ui/printing/pdf_pages.h"
 
 namespace coutil {
@@ -20,7 +20,7 @@ Outcome<PdfEnd> writeSheetsPdf(const std::vector<SheetDrawing>& drawings, const 
         return problem;
     }
     const std::string_view whole(bytes.constData(), static_cast<std::size_t>(bytes.size()));
-    if (auto problem = writeWholeFile(std::filesystem::path(path.toStdString()), whole)) {
+    if (auto problem = writeExport(std::filesystem::path(path.toStdString()), whole)) {
         return *problem;
     }
     return PdfEnd::written;

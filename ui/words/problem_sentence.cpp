@@ -22,10 +22,10 @@ class ProblemSentence {
     static QString ofMeasurements(const Problem& problem);
     static QString ofBlock(const Problem& problem);
     static QString ofSheets(ProblemCode code);
-    static QString ofFiles(ProblemCode code);
-    static QString ofJson(ProblemCode code);
+    static QString ofFiles(const Problem& problem);
+    static QString ofJson(const Problem& problem);
     static QString ofJsonTypes(ProblemCode code);
-    static QString ofCalls(ProblemCode code);
+    static QString ofCalls(const Problem& problem);
 };
 
 bool hasFigure(const Problem& problem, const char* name) {
@@ -189,8 +189,8 @@ QString ProblemSentence::ofSheets(ProblemCode code) {
     }
 }
 
-QString ProblemSentence::ofFiles(ProblemCode code) {
-    switch (code) {
+QString ProblemSentence::ofFiles(const Problem& problem) {
+    switch (problem.code) {
         case ProblemCode::fileMissing:
             return tr("{path}: there is no such file; check the name and the folder.");
         case ProblemCode::fileUnreadable:
@@ -198,6 +198,11 @@ QString ProblemSentence::ofFiles(ProblemCode code) {
                 "{path}: the file cannot be read[ ({text})]; check that you may open "
                 "it.");
         case ProblemCode::fileUnwritable:
+            if (hasFigure(problem, "folio_bytes")) {
+                return tr(
+                    "{path}: this is a folio of Coutil and is never written over; choose another "
+                    "name.");
+            }
             return tr(
                 "{path}: nothing can be written here[ ({text})]; choose another folder "
                 "or name.");
@@ -232,9 +237,12 @@ QString ProblemSentence::ofFiles(ProblemCode code) {
     }
 }
 
-QString ProblemSentence::ofJson(ProblemCode code) {
-    switch (code) {
+QString ProblemSentence::ofJson(const Problem& problem) {
+    switch (problem.code) {
         case ProblemCode::jsonBroken:
+            if (hasFigure(problem, "bytes")) {
+                return tr("The file is empty; choose another one, or write it anew.");
+            }
             return tr(
                 "The text is no valid JSON[ from line {line}, column {column} on]; look "
                 "there for a missing or extra comma, quote or bracket, or a number too "
@@ -260,7 +268,7 @@ QString ProblemSentence::ofJson(ProblemCode code) {
         case ProblemCode::jsonBadValue:
             return tr("{path} cannot be “{text}”; correct the value.");
         default:
-            return ofJsonTypes(code);
+            return ofJsonTypes(problem.code);
     }
 }
 
@@ -293,8 +301,8 @@ QString ProblemSentence::ofJsonTypes(ProblemCode code) {
     }
 }
 
-QString ProblemSentence::ofCalls(ProblemCode code) {
-    switch (code) {
+QString ProblemSentence::ofCalls(const Problem& problem) {
+    switch (problem.code) {
         case ProblemCode::callUnknown:
             return tr(
                 "There is no call “{path}”[ (perhaps “{text}”)]; coutil --help lists "
@@ -306,6 +314,11 @@ QString ProblemSentence::ofCalls(ProblemCode code) {
                 "There is no option “{path}”[ for {text}]; coutil --help lists the "
                 "options.");
         case ProblemCode::optionBadValue:
+            if (hasFigure(problem, "garments")) {
+                return tr(
+                    "Option {path} needs a new folio, but this one exists already (garments in it: "
+                    "{garments}); leave the option out or choose a new file.");
+            }
             return tr(
                 "Option {path} cannot be “{text}”[: it must lie between {lowest} and "
                 "{highest}]; coutil --help shows what it takes.");
@@ -329,9 +342,9 @@ QString ProblemSentence::ofCalls(ProblemCode code) {
 }
 
 QString ProblemSentence::pattern(const Problem& problem) {
-    for (const QString& found : {ofGeometry(problem.code), ofMeasurements(problem),
-                                 ofBlock(problem), ofSheets(problem.code), ofFiles(problem.code),
-                                 ofJson(problem.code), ofCalls(problem.code)}) {
+    for (const QString& found :
+         {ofGeometry(problem.code), ofMeasurements(problem), ofBlock(problem),
+          ofSheets(problem.code), ofFiles(problem), ofJson(problem), ofCalls(problem)}) {
         if (!found.isEmpty()) return found;
     }
     return {};

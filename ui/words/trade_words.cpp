@@ -70,6 +70,8 @@ QString unitName(LengthUnit unit) { return TradeWords::unit(unit); }
 QString lengthText(double mm, LengthUnit unit) {
     const QString mark = QLocale().decimalPoint();
     const std::string number = writtenLength(mm, unit, mark == QLatin1String(",") ? ',' : '.');
+    // A sentence without its figure would be no help, even where the figure is absurd.
+    if (number.empty()) return QLocale().toString(mm) + QChar(QChar::Nbsp) + unitName(unit);
     return QString::fromStdString(number) + QChar(QChar::Nbsp) + unitName(unit);
 }
 
