@@ -91,6 +91,8 @@ TEST(MeasurementsJson, namesEveryFaultWithItsPath) {
         {R"("values":{"bust_girth":null})", jsonWantsLength, "values.bust_girth", "null"},
         {R"("values":{"bust_girth":"wide"})", lengthUnreadable, "values.bust_girth", "wide"},
         {R"("values":{"bust_girth":""})", lengthUnreadable, "values.bust_girth", ""},
+        {R"("values":{"bust_girth":1e308})", lengthOutOfRange, "values.bust_girth", "1e+308"},
+        {R"("values":{"bust_girth":-10001})", lengthOutOfRange, "values.bust_girth", "-10001"},
         {R"("values":[1,2])", jsonWantsObject, "values", "[1,2]"},
         {R"("unit":"ell")", jsonWantsChoice, "unit", "cm, in, mm"},
         {R"("unit":2)", jsonWantsChoice, "unit", "cm, in, mm"},

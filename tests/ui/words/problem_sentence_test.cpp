@@ -1,6 +1,7 @@
 // Every problem has a sentence for people: never the key, never a hole, in one line.
 #include "ui/words/problem_sentence.h"
 
+#include <limits>
 #include <set>
 #include <string>
 #include <utility>
@@ -67,6 +68,14 @@ TEST(ProblemSentence, saysLengthsInTheMakersUnit) {
               "Bust girth cannot be 9.6 cm: bodies lie between 50.8 cm and 220 cm; check the "
               "figure and its unit.");
     EXPECT_TRUE(sentenceOf(problem, LengthUnit::inch).contains("between 20 in and"));
+}
+
+TEST(ProblemSentence, neverLosesAFigureHoweverAbsurd) {
+    Problem problem = problemOf(ProblemCode::measurementImpossible, "bust_girth");
+    problem.figures = {
+        {"value", std::numeric_limits<double>::infinity()}, {"lowest", 508}, {"highest", 2200}};
+    EXPECT_TRUE(sentenceOf(problem).contains("cannot be inf cm"))
+        << sentenceOf(problem).toStdString();
 }
 
 TEST(ProblemSentence, showsSmallDifferencesInMillimetres) {
