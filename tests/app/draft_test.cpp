@@ -39,7 +39,7 @@ TEST_F(Draft, addsAGarmentToAnExistingFolio) {
     ASSERT_EQ(read->garments.size(), 2U);
     EXPECT_EQ(read->garments[1].name, "Act two");
     EXPECT_EQ(read->measurementSets.size(), 1U) << "the same readings were entered twice";
-    ASSERT_EQ(drafted(folio(), {"--set", "waist_girth=77", "--client", "x"}).exitCode, 0);
+    ASSERT_EQ(drafted(folio(), {"--set", "waist_girth=77"}).exitCode, 0);
     const Outcome<Folio> more = readFolio(folio());
     EXPECT_EQ(more->garments[2].name, "Corset 2");
     EXPECT_EQ(more->measurementSets.size(), 2U);
