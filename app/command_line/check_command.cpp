@@ -6,8 +6,8 @@
 #include "app/command_line/messages.h"
 #include "app/command_line/opened_garment.h"
 #include "app/command_line/shared_options.h"
-#include "store/folio_file.h"
-#include "store/report_formats.h"
+#include "core/store/folio_file.h"
+#include "core/store/report_formats.h"
 
 namespace coutil {
 namespace {

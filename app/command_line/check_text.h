@@ -3,8 +3,8 @@
 #include <string>
 #include <vector>
 
+#include "core/store/report_formats.h"
 #include "core/units/length.h"
-#include "store/report_formats.h"
 
 namespace coutil {
 

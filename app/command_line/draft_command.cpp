@@ -11,7 +11,7 @@
 #include "app/command_line/opened_garment.h"
 #include "app/command_line/shared_options.h"
 #include "core/revision/draft_garment.h"
-#include "store/folio_file.h"
+#include "core/store/folio_file.h"
 
 namespace coutil {
 namespace {

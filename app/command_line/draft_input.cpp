@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <utility>
 
-#include "store/style_entry.h"
-#include "store/text_formats.h"
-#include "store/whole_file.h"
+#include "core/store/style_entry.h"
+#include "core/store/text_formats.h"
+#include "core/store/whole_file.h"
 
 namespace coutil {
 namespace {

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <utility>
 
-#include "store/text_formats.h"
-#include "store/uuid.h"
+#include "core/store/text_formats.h"
+#include "core/store/uuid.h"
 
 namespace coutil {
 namespace {

@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <system_error>
 
-#include "store/export_file.h"
+#include "core/store/export_file.h"
 #include "ui/words/problem_sentence.h"
 
 namespace coutil {

@@ -3,7 +3,7 @@
 #include <utility>
 
 #include "core/measurements/iso_date.h"
-#include "store/folio_file.h"
+#include "core/store/folio_file.h"
 
 namespace coutil {
 namespace {

@@ -6,8 +6,8 @@
 #include "core/problems/problem.h"
 #include "core/revision/draft_garment.h"
 #include "core/revision/folio.h"
+#include "core/store/text_formats.h"
 #include "core/tracing/tracing.h"
-#include "store/text_formats.h"
 
 namespace coutil {
 

@@ -4,7 +4,7 @@
 #include "app/command_line/messages.h"
 #include "app/command_line/opened_garment.h"
 #include "app/command_line/shared_options.h"
-#include "store/interchange.h"
+#include "core/store/interchange.h"
 
 namespace coutil {
 namespace {

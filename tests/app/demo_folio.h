@@ -3,8 +3,8 @@
 #include <gtest/gtest.h>
 
 #include "tests/app/program_run.h"
-#include "tests/store/file_state.h"
-#include "tests/store/scratch_folder.h"
+#include "tests/core/store/file_state.h"
+#include "tests/core/store/scratch_folder.h"
 
 namespace coutil::test {
 

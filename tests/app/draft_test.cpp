@@ -1,7 +1,7 @@
 // `coutil draft`, run as a maker or a script runs it.
 #include <sys/stat.h>
 
-#include "store/folio_file.h"
+#include "core/store/folio_file.h"
 #include "tests/app/demo_folio.h"
 
 namespace {

@@ -9,8 +9,8 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include "tests/store/file_state.h"
-#include "tests/store/scratch_folder.h"
+#include "tests/core/store/file_state.h"
+#include "tests/core/store/scratch_folder.h"
 
 namespace coutil::test {
 namespace {

@@ -5,10 +5,10 @@
 
 #include <benchmark/benchmark.h>
 
-#include "store/folio_file.h"
-#include "store/working_copy.h"
-#include "tests/store/sample_folio.h"
-#include "tests/store/scratch_folder.h"
+#include "core/store/folio_file.h"
+#include "core/store/working_copy.h"
+#include "tests/core/store/sample_folio.h"
+#include "tests/core/store/scratch_folder.h"
 
 namespace {
 

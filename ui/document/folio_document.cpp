@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "store/folio_file.h"
+#include "core/store/folio_file.h"
 #include "ui/document/folio_step.h"
 #include "ui/document/state_folder.h"
 

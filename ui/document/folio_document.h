@@ -10,7 +10,7 @@
 
 #include "core/revision/draft_garment.h"
 #include "core/revision/folio.h"
-#include "store/working_copy.h"
+#include "core/store/working_copy.h"
 
 namespace coutil {
 

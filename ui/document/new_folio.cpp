@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "store/uuid.h"
+#include "core/store/uuid.h"
 
 namespace coutil {
 

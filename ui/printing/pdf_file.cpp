@@ -3,7 +3,7 @@
 #include <filesystem>
 #include <string_view>
 
-#include "store/export_file.h"
+#include "core/store/export_file.h"
 #include "ui/printing/pdf_pages.h"
 
 namespace coutil {

@@ -4,8 +4,8 @@
 #include <QFile>
 #include <string>
 
-#include "store/text_formats.h"
-#include "store/uuid.h"
+#include "core/store/text_formats.h"
+#include "core/store/uuid.h"
 #include "ui/document/new_folio.h"
 
 namespace coutil {

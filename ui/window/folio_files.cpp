@@ -7,7 +7,7 @@
 #include <QWidget>
 #include <utility>
 
-#include "store/folio_file.h"
+#include "core/store/folio_file.h"
 #include "ui/document/folio_document.h"
 #include "ui/document/new_folio.h"
 #include "ui/document/state_folder.h"

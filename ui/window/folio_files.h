@@ -5,7 +5,7 @@
 #include <memory>
 
 #include "core/problems/problem.h"
-#include "store/working_copy.h"
+#include "core/store/working_copy.h"
 #include "ui/window/ask_user.h"
 
 class QWidget;

@@ -3,7 +3,7 @@
 #include <QString>
 #include <vector>
 
-#include "store/working_copy.h"
+#include "core/store/working_copy.h"
 
 namespace coutil {
 

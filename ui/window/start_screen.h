@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "store/working_copy.h"
+#include "core/store/working_copy.h"
 
 class QVBoxLayout;
 

@@ -3,7 +3,7 @@
 #include <QMenuBar>
 #include <QUndoStack>
 
-#include "store/working_copy.h"
+#include "core/store/working_copy.h"
 #include "ui/window/theme.h"
 
 namespace coutil {

@@ -6,7 +6,7 @@
 
 #include <gtest/gtest.h>
 
-#include "store/folio_file.h"
+#include "core/store/folio_file.h"
 #include "tests/ui/window/singer.h"
 #include "ui/document/new_folio.h"
 #include "ui/document/state_folder.h"

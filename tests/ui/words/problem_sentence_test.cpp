@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 #include "core/measurements/body.h"
-#include "store/text_formats.h"
+#include "core/store/text_formats.h"
 #include "ui/words/sentence_filling.h"
 
 namespace coutil {
