@@ -6,8 +6,8 @@
 namespace coutil {
 
 // Every problem any stage can report. Add a line in the section of its stage; the text key is what
-// JSON shows; ui/words/problem_sentence.cpp holds the sentence for people (a test proves each has
-// one).
+// JSON shows; ui/words/problem_sentences has a file a stage with the sentences for people (a test
+// proves each has one).
 #define COUTIL_PROBLEM_CODES(X)                           \
     /* units */                                           \
     X(lengthUnreadable, "length_unreadable")              \
