@@ -42,6 +42,7 @@ MeasurementRow::MeasurementRow(Measurement id, QWidget* parent)
     term_->setBuddy(field_);
     field_->setAccessibleName(measurementTerm(id));
     field_->setMayBeNegative(false);
+    field_->setStepsWhenEmpty(false);
     field_->setJudge([this](double mm) { return judge(mm); });
     sentence_->setWordWrap(true);
     sentence_->hide();

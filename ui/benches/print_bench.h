@@ -47,6 +47,9 @@ class PrintBench : public TableBench {
 
     [[nodiscard]] const std::optional<SheetPlan>& plan() const { return plan_; }
     [[nodiscard]] bool isSearching() const;
+    // What the buttons of the card do; nothing while there is no plan or a job is running.
+    void exportPdf();
+    void print(bool firstPageOnly);
     void openPage(int page);  // -1: the whole drawing, 0: the first page, then the plan's sheets
 
   signals:
@@ -65,8 +68,6 @@ class PrintBench : public TableBench {
     void takeBetter(const SheetPlan& plan);
     void takeOptions(const SheetOptions& options);
     [[nodiscard]] std::vector<SheetDrawing> drawings() const;
-    void exportPdf();
-    void print(bool firstPageOnly);
     void tellEnd(const Problem* problem, bool wasStopped);
     void showPlanWords();
 

@@ -93,6 +93,8 @@ void LengthField::setSuggestionMm(std::optional<double> mm) {
     showSuggestion();
 }
 
+void LengthField::setStepsWhenEmpty(bool stepsWhenEmpty) { stepsWhenEmpty_ = stepsWhenEmpty; }
+
 std::optional<double> LengthField::valueMm() const { return valueMm_; }
 
 bool LengthField::isReadable() const { return isReadable_; }
@@ -152,6 +154,7 @@ void LengthField::giveBackEntered() {
 }
 
 void LengthField::step(double steps) {
+    if (!valueMm_ && !stepsWhenEmpty_) return;
     const double from = valueMm_ ? *valueMm_ : suggestionMm_.value_or(0);
     double to = from + steps * stepMm(unit_);
     if (!mayBeNegative_) to = std::max(0.0, to);

@@ -35,6 +35,9 @@ class LengthField : public TextField {
                         mm);  // does not signal; leaves the text alone while it means the same
     void setWrittenText(const QString& text, double mm);  // the maker's own text for a value
     void setSuggestionMm(std::optional<double> mm);       // grey figure of the empty field
+    // Whether Up and Down make a value of an empty field, from its grey figure or from nothing (the
+    // default). Not where a value is a reading: nobody measured a stepped estimate.
+    void setStepsWhenEmpty(bool stepsWhenEmpty);
     [[nodiscard]] std::optional<double> valueMm() const;
     [[nodiscard]] bool isReadable() const;  // what stands there is taken as the value, or is empty
 
@@ -72,6 +75,7 @@ class LengthField : public TextField {
     std::function<std::optional<Problem>(double)> judge_;
     bool isReadable_ = true;
     bool isCompact_ = false;
+    bool stepsWhenEmpty_ = true;
     std::optional<double> valueMm_;
     std::optional<double> suggestionMm_;
     std::optional<double> enteredMm_;

@@ -4,6 +4,15 @@
 
 namespace coutil {
 
+namespace {
+
+// A line on X11 would keep Ctrl+E for going to its end, which the End key does too.
+bool isWindowsKey(const QKeyEvent& key) {
+    return key.modifiers() == Qt::ControlModifier && key.key() == Qt::Key_E;
+}
+
+}  // namespace
+
 TextField::TextField(QWidget* parent) : QLineEdit(parent) {
     connect(this, &QLineEdit::editingFinished, this, &TextField::left);
 }
@@ -17,7 +26,8 @@ void TextField::showText(const QString& text) {
 bool TextField::event(QEvent* event) {
     if (event->type() == QEvent::ShortcutOverride) {
         const auto* key = static_cast<QKeyEvent*>(event);
-        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo) ||
+            isWindowsKey(*key)) {
             event->ignore();
             return false;
         }

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <algorithm>
 
 #include "ui/document/folio_document.h"
 #include "ui/document/new_folio.h"
@@ -16,8 +17,9 @@ namespace coutil {
 
 namespace {
 
-constexpr int kClientWidthPx = 170;
-constexpr int kGarmentWidthPx = 200;
+constexpr int kWidthPx = 400;
+constexpr int kLeastWidthPx = 210;
+constexpr int kGapPx = 4;
 constexpr int kArrowPx = 40;  // the menu arrow and air on both sides
 
 QString freeName(const Folio& folio, const QString& stem) {
@@ -34,26 +36,28 @@ GarmentLine::GarmentLine(FolioDocument& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
       client_(new QLabel),
+      dot_(new QLabel(QStringLiteral("·"))),
       button_(new QPushButton),
       menu_(new QMenu(this)),
       group_(new QActionGroup(menu_)),
       name_(new QLineEdit) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(4);
+    row->setSpacing(kGapPx);
     QFont bold = client_->font();
     bold.setBold(true);
     client_->setFont(bold);
     row->addWidget(client_);
-    row->addWidget(new QLabel(QStringLiteral("·")));
+    row->addWidget(dot_);
     row->addWidget(button_);
     row->addWidget(name_);
+    row->addStretch(1);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     button_->setFlat(true);
     button_->setFocusPolicy(Qt::StrongFocus);
     button_->setMenu(menu_);
     name_->setAccessibleName(tr("Name of the garment"));
     name_->installEventFilter(this);
-    name_->setFixedWidth(kGarmentWidthPx);
     name_->hide();
     connect(name_, &QLineEdit::editingFinished, this, &GarmentLine::takeName);
     connect(menu_, &QMenu::aboutToShow, this, &GarmentLine::fillMenu);
@@ -63,17 +67,42 @@ GarmentLine::GarmentLine(FolioDocument& document, QWidget* parent)
 
 void GarmentLine::showNames() {
     const QString client = QString::fromStdString(document_.folio().client);
-    const QString shownClient = client.isEmpty() ? tr("Client without a name") : client;
-    client_->setText(
-        client_->fontMetrics().elidedText(shownClient, Qt::ElideRight, kClientWidthPx));
-    client_->setToolTip(shownClient);
+    clientName_ = client.isEmpty() ? tr("Client without a name") : client;
     const Garment* garment = document_.garment();
-    const QString name =
-        garment != nullptr ? QString::fromStdString(garment->name) : tr("no garment");
-    button_->setText(button_->fontMetrics().elidedText(name, Qt::ElideRight, kGarmentWidthPx));
-    button_->setMinimumWidth(button_->fontMetrics().horizontalAdvance(button_->text()) + kArrowPx);
-    button_->setAccessibleName(tr("Garment: %1").arg(name));
-    button_->setToolTip(tr("Choose, add or rename a garment"));
+    garmentName_ = garment != nullptr ? QString::fromStdString(garment->name) : tr("no garment");
+    client_->setToolTip(clientName_);
+    client_->setAccessibleName(clientName_);
+    button_->setAccessibleName(tr("Garment: %1").arg(garmentName_));
+    button_->setToolTip(tr("%1: choose, add or rename a garment").arg(garmentName_));
+    fitNames();
+}
+
+// Where both names are too long, each keeps half of the room and what the other leaves.
+void GarmentLine::fitNames() {
+    const int room = width() - dot_->sizeHint().width() - 2 * kGapPx;
+    const QFontMetrics clientMetrics = client_->fontMetrics();
+    const QFontMetrics garmentMetrics = button_->fontMetrics();
+    const int clientWants = clientMetrics.horizontalAdvance(clientName_) + 1;
+    const int garmentWants = garmentMetrics.horizontalAdvance(garmentName_) + kArrowPx;
+    const int clientGets = std::min(clientWants, std::max(room - garmentWants, room / 2));
+    const int garmentGets = std::min(garmentWants, room - clientGets);
+    client_->setFixedWidth(clientGets);
+    client_->setText(clientMetrics.elidedText(clientName_, Qt::ElideRight, clientGets));
+    button_->setFixedWidth(garmentGets);
+    button_->setText(
+        garmentMetrics.elidedText(garmentName_, Qt::ElideRight, garmentGets - kArrowPx));
+    name_->setFixedWidth(room - clientGets);
+}
+
+QSize GarmentLine::sizeHint() const { return {kWidthPx, QWidget::sizeHint().height()}; }
+
+QSize GarmentLine::minimumSizeHint() const {
+    return {kLeastWidthPx, QWidget::minimumSizeHint().height()};
+}
+
+void GarmentLine::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitNames();
 }
 
 void GarmentLine::fillMenu() {

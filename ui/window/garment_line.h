@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QString>
 #include <QWidget>
 
 class QActionGroup;
@@ -23,17 +24,27 @@ class GarmentLine : public QWidget {
     void addGarment();   // a new garment in the style of the present one; its name is asked for
     void startRename();  // the name becomes a line to write in; Enter takes it, Esc leaves it
 
+    // The same whatever the names are: what stands beside this line keeps its place. Names that are
+    // too long for the room end in an ellipsis.
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void showNames();
+    void fitNames();
     void fillMenu();
     void takeName();
     void stopRename();
 
     FolioDocument& document_;
+    QString clientName_;
+    QString garmentName_;
     QLabel* client_;
+    QLabel* dot_;
     QPushButton* button_;
     QMenu* menu_;
     QActionGroup* group_;

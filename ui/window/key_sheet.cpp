@@ -55,6 +55,8 @@ QWidget* folioKeys() {
          {keysOf(QKeySequence::Open), KeySheet::tr("open a folio")},
          {keysOf(QKeySequence::Save), KeySheet::tr("save")},
          {keysOf(Qt::CTRL | Qt::SHIFT | Qt::Key_S), KeySheet::tr("save under another name")},
+         {keysOf(Qt::CTRL | Qt::Key_E), KeySheet::tr("export the sheets as PDF")},
+         {keysOf(QKeySequence::Print), KeySheet::tr("print the sheets")},
          {keysOf(Qt::Key_F2), KeySheet::tr("rename the garment")},
          {keysOf(QKeySequence::Undo), KeySheet::tr("undo")},
          {keysOf(QKeySequence::Redo), KeySheet::tr("redo")}});

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QMimeData>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -28,6 +29,7 @@
 #include "ui/window/start_screen.h"
 #include "ui/window/status_line.h"
 #include "ui/window/window_menus.h"
+#include "ui/window/window_place.h"
 #include "ui/words/problem_sentence.h"
 #include "ui/words/trade_words.h"
 
@@ -64,14 +66,14 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     addBench(new MeasureBench(document_, *table_, this));
     addBench(new DraftBench(document_, *table_, this));
     addBench(new TraceBench(document_, *table_, this));
-    addBench(new PrintBench(document_, *table_, this));
+    print_ = new PrintBench(document_, *table_, this);
+    addBench(print_);
     addBenchKeys();
     connectFiles();
     connectMenus();
     connectFoot();
     setAcceptDrops(true);
     resize(kUsualSize);
-    restoreGeometry(openSettings()->value(kGeometryKey).toByteArray());
     table_->setWheelPans(menus_->wheelPans->isChecked());
     expireLeftWork();
     showDocument();
@@ -147,6 +149,7 @@ void MainWindow::showDocument() {
     }
     showTitle();
     showProblemCount();
+    showWhetherPattern();
 }
 
 void MainWindow::showTitle() {
@@ -186,6 +189,17 @@ void MainWindow::showProblemCount() {
     foot_->showProblems(static_cast<int>(count));
 }
 
+void MainWindow::showWhetherPattern() {
+    menus_->setPatternThere(document_.isOpen() && document_.drafted().pattern.has_value());
+}
+
+// A page that is open there stays open.
+PrintBench& MainWindow::enterPrintBench() {
+    const auto index = static_cast<int>(benches_.indexOf(print_));
+    if (index != benchIndex_) enterBench(index);
+    return *print_;
+}
+
 void MainWindow::pointAtProblems() {
     const bool isOfBody = !document_.drafted().body;
     enterBench(isOfBody ? kMeasureBench
@@ -215,6 +229,16 @@ WindowMenus& MainWindow::menus() { return *menus_; }
 Table& MainWindow::table() { return *table_; }
 const QList<Bench*>& MainWindow::benches() const { return benches_; }
 int MainWindow::benchIndex() const { return benchIndex_; }
+
+void MainWindow::placeOnScreen() {
+    const bool wasPlaced = restoreGeometry(openSettings()->value(kGeometryKey).toByteArray());
+    const QRect screenRoom = screen()->availableGeometry();
+    if (isMaximized()) return;
+    setGeometry(withinScreen(geometry(), screenRoom));
+    if (!wasPlaced && isSmallScreen(screenRoom.size())) {
+        setWindowState(windowState() | Qt::WindowMaximized);
+    }
+}
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (!files_->mayLeave()) {

@@ -18,6 +18,7 @@ class FolioFiles;
 class JobLine;
 class KeySheet;
 class MessageBar;
+class PrintBench;
 class StartScreen;
 class StatusLine;
 class Table;
@@ -37,6 +38,9 @@ class MainWindow : public QMainWindow {
     // the start screen otherwise.
     void offerUnsavedWork();
     void enterBench(int index);
+    // As the window was when it was last closed, within the screen it is on; the first time, on a
+    // small screen, all of it. Before show().
+    void placeOnScreen();
 
     // The parts, for what is built around the window and for tests.
     [[nodiscard]] FolioDocument& document();
@@ -65,6 +69,8 @@ class MainWindow : public QMainWindow {
     void showPosition(std::optional<QPointF> mm);
     void showZoom();
     void showProblemCount();
+    void showWhetherPattern();
+    [[nodiscard]] PrintBench& enterPrintBench();
     void pointAtProblems();
     void fail(const Problem& problem);
     void showKeys();
@@ -80,6 +86,7 @@ class MainWindow : public QMainWindow {
     StatusLine* foot_;
     FolioFiles* files_;
     KeySheet* keySheet_ = nullptr;
+    PrintBench* print_ = nullptr;  // one of the benches
     QList<Bench*> benches_;
     int benchIndex_ = -1;
 };

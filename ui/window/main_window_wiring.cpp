@@ -1,6 +1,6 @@
 #include <QShortcut>
 
-#include "ui/benches/bench.h"
+#include "ui/benches/print_bench.h"
 #include "ui/canvas/table.h"
 #include "ui/window/folio_files.h"
 #include "ui/window/garment_line.h"
@@ -73,6 +73,8 @@ void MainWindow::connectMenus() {
     on(menus_->openDemo, files_, [this] { files_->openDemo(); });
     on(menus_->save, files_, [this] { files_->save(); });
     on(menus_->saveAs, files_, [this] { files_->saveAs(); });
+    on(menus_->exportSheets, this, [this] { enterPrintBench().exportPdf(); });
+    on(menus_->print, this, [this] { enterPrintBench().print(false); });
     on(menus_->close, files_, [this] { files_->close(); });
     on(menus_->quit, this, [this] { close(); });
     on(menus_->newGarment, this, [this] { jobLine_->garments().addGarment(); });
@@ -98,6 +100,7 @@ void MainWindow::connectFoot() {
     connect(table_, &Table::viewChanged, this, &MainWindow::showZoom);
     connect(foot_, &StatusLine::problemsWanted, this, &MainWindow::pointAtProblems);
     connect(&document_, &FolioDocument::draftedChanged, this, &MainWindow::showProblemCount);
+    connect(&document_, &FolioDocument::draftedChanged, this, &MainWindow::showWhetherPattern);
     connect(&document_, &FolioDocument::folioChanged, this, &MainWindow::showTitle);
     connect(&document_, &FolioDocument::fileChanged, this, &MainWindow::showTitle);
 }

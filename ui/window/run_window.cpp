@@ -18,6 +18,7 @@ int runWindow(QApplication& app, const QStringList& files) {
     speakUsersLanguage(app);
     applyTheme(storedTheme());
     MainWindow window;
+    window.placeOnScreen();
     window.show();
     if (!files.isEmpty()) window.files().openFile(files.first());
     window.offerUnsavedWork();

@@ -26,6 +26,7 @@ WindowMenus::WindowMenus(QUndoStack& undoStack, QWidget* parent) : QMenuBar(pare
     keys->setShortcuts({QKeySequence(Qt::Key_F1), QKeySequence(Qt::Key_Question),
                         QKeySequence(Qt::SHIFT | Qt::Key_Question)});
     setFolioOpen(false);
+    setPatternThere(false);
 }
 
 void WindowMenus::buildFolioMenu() {
@@ -40,6 +41,10 @@ void WindowMenus::buildFolioMenu() {
     menu->addSeparator();
     save = menu->addAction(tr("&Save"), QKeySequence::Save);
     saveAs = menu->addAction(tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
+    menu->addSeparator();
+    exportSheets =
+        menu->addAction(tr("&Export sheets as PDF…"), QKeySequence(Qt::CTRL | Qt::Key_E));
+    print = menu->addAction(tr("&Print…"), QKeySequence::Print);
     menu->addSeparator();
     close = menu->addAction(tr("&Close"), QKeySequence::Close);
     quit = menu->addAction(tr("&Quit"), QKeySequence::Quit);
@@ -94,6 +99,11 @@ void WindowMenus::setFolioOpen(bool isOpen) {
     for (QAction* action : {save, saveAs, close, newGarment, renameGarment, fit}) {
         action->setEnabled(isOpen);
     }
+}
+
+void WindowMenus::setPatternThere(bool isThere) {
+    exportSheets->setEnabled(isThere);
+    print->setEnabled(isThere);
 }
 
 void WindowMenus::fillRecent(QMenu* menu) {

@@ -15,13 +15,16 @@ class WindowMenus : public QMenuBar {
   public:
     WindowMenus(QUndoStack& undoStack, QWidget* parent = nullptr);
 
-    void setFolioOpen(bool isOpen);  // greys what needs an open folio
+    void setFolioOpen(bool isOpen);      // greys what needs an open folio
+    void setPatternThere(bool isThere);  // greys what needs panels to print
 
     QAction* newClient = nullptr;
     QAction* open = nullptr;
     QAction* openDemo = nullptr;
     QAction* save = nullptr;
     QAction* saveAs = nullptr;
+    QAction* exportSheets = nullptr;
+    QAction* print = nullptr;
     QAction* close = nullptr;
     QAction* quit = nullptr;
     QAction* newGarment = nullptr;

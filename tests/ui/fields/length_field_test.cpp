@@ -157,6 +157,20 @@ TEST_F(LengthFieldTest, steppingStartsFromTheGreyFigure) {
     EXPECT_DOUBLE_EQ(*mm_, 906);
 }
 
+TEST_F(LengthFieldTest, aFieldForReadingsTakesNoStepFromNothing) {
+    field_.setStepsWhenEmpty(false);
+    field_.setSuggestionMm(905);
+    for (const Qt::Key key : {Qt::Key_Up, Qt::Key_Down, Qt::Key_PageUp, Qt::Key_PageDown}) {
+        QTest::keyClick(&field_, key);
+    }
+    EXPECT_EQ(edits_, 0);
+    EXPECT_TRUE(field_.text().isEmpty());
+    field_.setValueMm(900);
+    QTest::keyClick(&field_, Qt::Key_Up);
+    EXPECT_EQ(edits_, 1) << "a reading is stepped";
+    EXPECT_GT(*mm_, 900);
+}
+
 TEST_F(LengthFieldTest, theOldFigureStandsBesideTheNewOneUntilForgotten) {
     field_.setValueMm(960);
     field_.clearFocus();

@@ -1,4 +1,6 @@
 // Garments and measurement sets of one client.
+#include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
@@ -6,6 +8,7 @@
 #include "tests/ui/window/window_fixture.h"
 #include "ui/benches/measurement_row.h"
 #include "ui/fields/choice_field.h"
+#include "ui/window/bench_button.h"
 #include "ui/window/folio_files.h"
 #include "ui/window/window_menus.h"
 
@@ -84,6 +87,41 @@ TEST_F(GarmentsTest, theClientsNameGoesToTitleAndTopLine) {
     EXPECT_EQ(window_->document().folio().client, "Fidelia");
     EXPECT_TRUE(window_->windowTitle().startsWith("Fidelia"));
     EXPECT_EQ(window_->document().undoStack().count(), 1) << "one name, one step";
+}
+
+TEST_F(GarmentsTest, theBenchesKeepTheirPlaceWhateverTheNamesAre) {
+    const auto places = [this] {
+        QApplication::processEvents();
+        QList<QPoint> at;
+        for (const auto* button : window_->findChildren<BenchButton*>()) {
+            at << button->mapTo(window_.get(), QPoint());
+        }
+        return at;
+    };
+    for (const QSize& size : {QSize(1000, 700), QSize(1280, 800), QSize(1920, 1080)}) {
+        window_->resize(size);
+        Folio folio = window_->document().folio();
+        folio.client = "Io";
+        folio.garments.front().name = "A";
+        window_->document().change(folio, "short");
+        const QList<QPoint> before = places();
+        ASSERT_EQ(before.size(), 4);
+        const std::string longName = "Leonore of the second chorus, understudy of the duchess";
+        folio.client = longName;
+        window_->document().change(folio, "long");
+        EXPECT_EQ(places(), before);
+        folio.garments.front().name = "Travelling bodice of the third act, with a basque";
+        window_->document().change(folio, "long");
+        EXPECT_EQ(places(), before);
+        bool isShownWhole = false;
+        for (const auto* label : window_->findChildren<QLabel*>()) {
+            if (label->toolTip().toStdString() != longName) continue;
+            isShownWhole = true;
+            EXPECT_TRUE(label->text().endsWith(QChar(0x2026))) << label->text().toStdString();
+            EXPECT_LE(label->fontMetrics().horizontalAdvance(label->text()), label->width());
+        }
+        EXPECT_TRUE(isShownWhole) << "in a tooltip";
+    }
 }
 
 }  // namespace

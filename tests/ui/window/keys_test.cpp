@@ -1,10 +1,16 @@
 // Keys of the window.
 #include <QApplication>
+#include <QFile>
+#include <QLabel>
+#include <QPrintDialog>
+#include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 
 #include "tests/ui/window/window_fixture.h"
 #include "ui/benches/bench.h"
 #include "ui/benches/measurement_row.h"
+#include "ui/benches/print_bench.h"
 #include "ui/canvas/table.h"
 #include "ui/window/folio_files.h"
 #include "ui/window/key_sheet.h"
@@ -52,6 +58,65 @@ TEST_F(KeysTest, f1AndQuestionMarkShowTheSheetOfKeys) {
     ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
     QTest::keyClick(window_.get(), Qt::Key_Question, Qt::ShiftModifier);
     EXPECT_TRUE(sheet->isVisible());
+}
+
+TEST_F(KeysTest, sheetsAreExportedFromEveryBench) {
+    window_->files().openDemo();
+    auto& print = *qobject_cast<PrintBench*>(window_->benches().last());
+    for (int bench = 0; bench < static_cast<int>(window_->benches().size()); ++bench) {
+        const QString pdf = path(QString("sheets %1.pdf").arg(bench));
+        print.setAskPath([&pdf](QWidget*, const QString&) { return pdf; });
+        window_->enterBench(bench);
+        QWidget* where = bench == 0 ? static_cast<QWidget*>(&row(Measurement::bustGirth).field())
+                                    : &window_->table();
+        where->setFocus();
+        QSignalSpy exported(&print, &PrintBench::exported);
+        QTest::keyClick(where, Qt::Key_E, Qt::ControlModifier);
+        EXPECT_EQ(window_->benchIndex(), 3);
+        ASSERT_TRUE(exported.wait(60'000)) << bench;
+        EXPECT_TRUE(QFile::exists(pdf)) << bench;
+    }
+}
+
+TEST_F(KeysTest, thePrintKeyAsksForAPrinterFromEveryBench) {
+    window_->files().openDemo();
+    for (const int bench : {0, 1, 2, 3}) {
+        window_->enterBench(bench);
+        window_->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+        bool wasAsked = false;
+        QTimer::singleShot(0, window_.get(), [&wasAsked] {
+            auto* dialog = qobject_cast<QPrintDialog*>(QApplication::activeModalWidget());
+            wasAsked = dialog != nullptr;
+            if (dialog != nullptr) dialog->reject();
+        });
+        QTest::keyClick(window_.get(), Qt::Key_P, Qt::ControlModifier);
+        EXPECT_TRUE(wasAsked) << bench;
+        EXPECT_EQ(window_->benchIndex(), 3);
+    }
+}
+
+TEST_F(KeysTest, withoutAPatternThereIsNothingToPrint) {
+    const WindowMenus& menus = window_->menus();
+    EXPECT_FALSE(menus.exportSheets->isEnabled());
+    EXPECT_FALSE(menus.print->isEnabled());
+    window_->files().startClient();
+    EXPECT_FALSE(menus.exportSheets->isEnabled());
+    window_->files().openDemo();
+    EXPECT_TRUE(menus.exportSheets->isEnabled());
+    EXPECT_TRUE(menus.print->isEnabled());
+    window_->files().close();
+    EXPECT_FALSE(menus.print->isEnabled());
+}
+
+TEST_F(KeysTest, theSheetOfKeysTellsExportAndPrint) {
+    QTest::keyClick(window_.get(), Qt::Key_F1);
+    QStringList words;
+    for (const auto* label : window_->findChild<KeySheet*>()->findChildren<QLabel*>()) {
+        words << label->text();
+    }
+    EXPECT_TRUE(words.contains("export the sheets as PDF"));
+    EXPECT_TRUE(words.contains("print the sheets"));
 }
 
 TEST_F(KeysTest, noKeyIsTakenTwice) {

@@ -67,6 +67,19 @@ TEST_F(MeasureTest, anEstimateIsAGreyFigureWithItsErrorAndSource) {
     EXPECT_TRUE(row(bustPointWidth).sentence().isEmpty());
 }
 
+TEST_F(MeasureTest, keysMakeNoReadingOfAnEstimate) {
+    typeSinger();
+    type(bustPointWidth, "");
+    const Folio before = window_->document().folio();
+    LengthField& field = row(bustPointWidth).field();
+    field.setFocus(Qt::MouseFocusReason);
+    QTest::keyClick(&field, Qt::Key_Up);
+    QTest::keyClick(&field, Qt::Key_Down);
+    EXPECT_TRUE(field.text().isEmpty());
+    EXPECT_EQ(window_->document().folio(), before);
+    EXPECT_TRUE(row(bustPointWidth).sentence().startsWith("estimated"));
+}
+
 TEST_F(MeasureTest, badInputLeavesTheLastGoodDraftAndSaysWhy) {
     typeSinger();
     const auto good = *window_->document().drafted().pattern;
