@@ -1482,10 +1482,6 @@ Nahtzugabe: %4</translation>
         <translation>Stück: %1</translation>
     </message>
     <message>
-        <source>Choose, add or rename a garment</source>
-        <translation>Stück wählen, hinzufügen oder umbenennen</translation>
-    </message>
-    <message>
         <source>&amp;New garment</source>
         <translation>&amp;Neues Stück</translation>
     </message>
@@ -1504,6 +1500,10 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Rename garment to %1</source>
         <translation>Stück umbenennen in %1</translation>
+    </message>
+    <message>
+        <source>%1: choose, add or rename a garment</source>
+        <translation>%1: Stück wählen, hinzufügen oder umbenennen</translation>
     </message>
 </context>
 <context>
@@ -1745,6 +1745,14 @@ Nahtzugabe: %4</translation>
     <message>
         <source>rename the garment</source>
         <translation>das Stück umbenennen</translation>
+    </message>
+    <message>
+        <source>export the sheets as PDF</source>
+        <translation>die Blätter als PDF ausgeben</translation>
+    </message>
+    <message>
+        <source>print the sheets</source>
+        <translation>die Blätter drucken</translation>
     </message>
 </context>
 <context>
@@ -2706,6 +2714,14 @@ Nahtzugabe: %4</translation>
     <message>
         <source>&amp;Redo: %1</source>
         <translation>&amp;Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Export sheets as PDF…</source>
+        <translation>Blätter als PDF Bögen als PDF &amp;ausgeben…amp;ausgeben …</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken …</translation>
     </message>
 </context>
 </TS>
