@@ -2717,7 +2717,7 @@ Nahtzugabe: %4</translation>
     </message>
     <message>
         <source>&amp;Export sheets as PDF…</source>
-        <translation>Blätter als PDF Bögen als PDF &amp;ausgeben…amp;ausgeben …</translation>
+        <translation>Blätter als PDF &amp;ausgeben …</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
