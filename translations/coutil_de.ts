@@ -2,6 +2,125 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AlterationWords</name>
+    <message>
+        <source>shape a seam</source>
+        <translation>Naht formen</translation>
+    </message>
+    <message>
+        <source>open or close a panel</source>
+        <translation>Teil öffnen oder schließen</translation>
+    </message>
+    <message>
+        <source>lengthen or shorten</source>
+        <translation>verlängern oder kürzen</translation>
+    </message>
+    <message>
+        <source>reshape an edge</source>
+        <translation>Kante neu formen</translation>
+    </message>
+    <message>
+        <source>move a level</source>
+        <translation>Querlinie versetzen</translation>
+    </message>
+    <message>
+        <source>move a corner</source>
+        <translation>Ecke versetzen</translation>
+    </message>
+    <message>
+        <source>move a curve handle</source>
+        <translation>Kurvengriff versetzen</translation>
+    </message>
+    <message>
+        <source>split a panel</source>
+        <translation>Teil teilen</translation>
+    </message>
+    <message>
+        <source>join two panels</source>
+        <translation>zwei Teile verbinden</translation>
+    </message>
+    <message>
+        <source>make both sides equal</source>
+        <translation>beide Seiten gleich machen</translation>
+    </message>
+    <message>
+        <source>change the style</source>
+        <translation>Machart ändern</translation>
+    </message>
+    <message>
+        <source>take new measurements</source>
+        <translation>neue Maße nehmen</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>abgesteckt</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>geöffnet</translation>
+    </message>
+    <message>
+        <source>raise</source>
+        <translation>höher</translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation>tiefer</translation>
+    </message>
+    <message>
+        <source>longer</source>
+        <translation>länger</translation>
+    </message>
+    <message>
+        <source>shorter</source>
+        <translation>kürzer</translation>
+    </message>
+    <message>
+        <source>bust point higher</source>
+        <translation>Brustpunkt höher</translation>
+    </message>
+    <message>
+        <source>bust point lower</source>
+        <translation>Brustpunkt tiefer</translation>
+    </message>
+    <message>
+        <source>bust point wider</source>
+        <translation>Brustpunkte weiter auseinander</translation>
+    </message>
+    <message>
+        <source>gapes</source>
+        <translation>steht ab</translation>
+    </message>
+    <message>
+        <source>cuts in</source>
+        <translation>schneidet ein</translation>
+    </message>
+    <message>
+        <source>bone pokes</source>
+        <translation>Stab drückt</translation>
+    </message>
+    <message>
+        <source>both sides</source>
+        <translation>beide Seiten</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>%1 links</translation>
+    </message>
+    <message>
+        <source>%1 right</source>
+        <translation>%1 rechts</translation>
+    </message>
+</context>
+<context>
     <name>AskUser</name>
     <message>
         <source>Folios (*.coutil)</source>
@@ -856,6 +975,78 @@
     <message>
         <source>Option {path} needs a new folio, but this one exists already (garments in it: {garments}); leave the option out or choose a new file.</source>
         <translation>Die Option {path} verlangt eine neue Mappe, diese gibt es aber schon (Stücke darin: {garments}); die Option weglassen oder eine neue Datei wählen.</translation>
+    </message>
+    <message>
+        <source>“{subject}” does not fit this pattern and was left out[: there is no {detail}]; name a place that is there, or switch it off.</source>
+        <translation>„{subject}“ passt nicht auf diesen Schnitt und wurde ausgelassen[: {detail} gibt es nicht]; einen vorhandenen Ort nennen oder die Änderung ausschalten.</translation>
+    </message>
+    <message>
+        <source>“{subject}”[ at {detail}] asks for too much and was left out[: {value} where {limit} is the most]; use a smaller amount, or share it out.</source>
+        <translation>„{subject}“[ bei {detail}] verlangt zu viel und wurde ausgelassen[: {value}, höchstens {limit}]; einen kleineren Betrag nehmen oder ihn verteilen.</translation>
+    </message>
+    <message>
+        <source>“{subject}”: {detail} cannot be used; type a sound figure there.</source>
+        <translation>„{subject}“: {detail} ist nicht brauchbar; dort einen sinnvollen Wert eingeben.</translation>
+    </message>
+    <message>
+        <source>With “{subject}”[ at {detail}] the pattern does not hold[ in panel {panel}], so it was left out; use a smaller amount, or share it out.</source>
+        <translation>Mit „{subject}“[ bei {detail}] geht der Schnitt[ in Teil {panel}] nicht mehr auf, daher wurde es ausgelassen; einen kleineren Betrag nehmen oder ihn verteilen.</translation>
+    </message>
+    <message>
+        <source>The mark “{subject}” lies outside the pattern[: there is no {detail}]; give it a place on the revision that was tried.</source>
+        <translation>Die Markierung „{subject}“ liegt außerhalb des Schnitts[: {detail} gibt es nicht]; ihr einen Ort auf dem anprobierten Stand geben.</translation>
+    </message>
+    <message>
+        <source>{subject}[ in panel {panel}] is too curved for a channel in its own allowance[: {value} off the straight in 100 mm, {limit} is the most]; plan a tape there.</source>
+        <translation>{subject}[ in Teil {panel}] ist zu stark gebogen für einen Tunnel in der eigenen Nahtzugabe[: {value} Abweichung von der Geraden auf 100 mm, höchstens {limit}]; dort ein Band vorsehen.</translation>
+    </message>
+    <message>
+        <source>[Panel {panel}: ]{subject} has a kink[ of {value}, more than {limit}]; smooth the line there, or let it stand with a reason.</source>
+        <translation>[Teil {panel}: ]{subject} hat einen Knick[ von {value}, mehr als {limit}]; die Linie dort glätten oder mit Begründung stehen lassen.</translation>
+    </message>
+    <message>
+        <source>Left and right differ at {subject}[: {value} against {other}]; check that this is meant, or make both sides equal.</source>
+        <translation>Links und rechts unterscheiden sich bei {subject}[: {value} gegen {other}]; prüfen, ob das gewollt ist, oder beide Seiten gleich machen.</translation>
+    </message>
+    <message>
+        <source>{subject} measures {value}[, the style asks for {target}][ ({difference} off)]; check that the fitting asked for it.</source>
+        <translation>{subject} misst {value}[, die Machart verlangt {target}][ (Unterschied {difference})]; prüfen, ob die Anprobe das verlangt hat.</translation>
+    </message>
+    <message>
+        <source>Left and right differ, so the centre front is cut as two panels with a seam in place of the fold; make both sides equal to have the fold again.</source>
+        <translation>Links und rechts unterscheiden sich, daher wird die vordere Mitte als zwei Teile mit einer Naht statt des Bruchs zugeschnitten; beide Seiten gleich machen, um wieder im Bruch zuzuschneiden.</translation>
+    </message>
+    <message>
+        <source>Revision {path}[ of {text}] is not what was confirmed: the file was changed from outside or is damaged; open a copy from before.</source>
+        <translation>Stand {path}[ von {text}] ist nicht, was bestätigt wurde: die Datei wurde von außen geändert oder ist beschädigt; eine frühere Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>Revision {path}[ of {text}] began from a revision that is not in this file; open a copy from before.</source>
+        <translation>Stand {path}[ von {text}] geht von einem Stand aus, der nicht in dieser Datei ist; eine frühere Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>The pencil has errors that stand[: {text}]; mend them, or say why it is to be confirmed all the same.</source>
+        <translation>Der Bleistiftstand hat offene Fehler[: {text}]; sie beheben oder begründen, warum er trotzdem bestätigt werden soll.</translation>
+    </message>
+    <message>
+        <source>[{subject} has ]no pencil; begin one from a revision first.</source>
+        <translation>[{subject} hat ]keinen Bleistiftstand; zuerst von einem bestätigten Stand aus einen beginnen.</translation>
+    </message>
+    <message>
+        <source>[Revision {path}: ]today’s drafting rules would draw it up to {value:fine} differently[ in panel {panel}]; it stays and prints as it was confirmed.</source>
+        <translation>[Stand {path}: ]die heutigen Konstruktionsregeln würden ihn um bis zu {value:fine} anders zeichnen[ (Teil {panel})]; er bleibt und druckt, wie er bestätigt wurde.</translation>
+    </message>
+    <message>
+        <source>There is no fitting “{path}”[; there is {text}].</source>
+        <translation>Es gibt keine Anprobe „{path}“[; vorhanden: {text}].</translation>
+    </message>
+    <message>
+        <source>{path} is not a picture that can be read; choose a JPEG or PNG file.</source>
+        <translation>{path} ist kein lesbares Bild; eine JPEG- oder PNG-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>{path} is too large[ ({text})]; choose a smaller picture.</source>
+        <translation>{path} ist zu groß[ ({text})]; ein kleineres Bild wählen.</translation>
     </message>
 </context>
 <context>

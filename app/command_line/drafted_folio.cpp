@@ -68,9 +68,11 @@ Outcome<Folio> withGarment(Folio folio, const DraftInput& input, const NewGarmen
         folio.client = garment.client;
         folio.unit = set.unit;
     }
-    Garment made{ids.idFor("garment"), name, garment.date, {}};
-    made.pencil = {ids.idFor("pencil"), garment.date, enterSet(folio, std::move(set), ids),
-                   input.style};
+    Garment made{.id = ids.idFor("garment"), .name = name, .createdOn = garment.date};
+    made.pencils = {{.id = ids.idFor("pencil"),
+                     .startedOn = garment.date,
+                     .measurementSet = enterSet(folio, std::move(set), ids),
+                     .style = input.style}};
     folio.garments.push_back(std::move(made));
     return folio;
 }

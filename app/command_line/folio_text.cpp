@@ -39,11 +39,13 @@ void FolioText::writeSet(const MeasurementSet& set) {
 }
 
 void FolioText::writeGarment(const Garment& garment) {
-    const Pencil& pencil = garment.pencil;
+    const Pencil* latest = latestPencil(garment);
+    if (latest == nullptr) return;
+    const Pencil& pencil = *latest;
     lines_ << tr("Garment %1, begun on %2: %3 panels a half")
                   .arg(one(garment.name), one(garment.createdOn))
-                  .arg(pencil.style.panelsPerHalf);
-    const MeasurementSet* set = findMeasurementSet(folio_, pencil.measurementSet);
+                  .arg(styleInForce(pencil).panelsPerHalf);
+    const MeasurementSet* set = findMeasurementSet(folio_, measurementSetInForce(pencil));
     lines_ << QStringLiteral("  %1  ").arg(one(pencil.startedOn)) +
                   tr("pencil, from the measurements of %1")
                       .arg(set == nullptr ? QStringLiteral("?") : one(set->takenOn));

@@ -48,9 +48,11 @@ Outcome<std::vector<Garment>> chosenGarments(const Folio& folio, const Call& cal
 }
 
 GarmentOutcome draftedIn(const Folio& folio, const Garment& garment) {
-    if (const auto* set = findMeasurementSet(folio, garment.pencil.measurementSet))
-        return draftGarment(*set, garment.pencil.style);
-    return draftGarment({}, garment.pencil.style);
+    const Pencil* pencil = latestPencil(garment);
+    if (pencil == nullptr) return {};
+    if (const auto* set = findMeasurementSet(folio, measurementSetInForce(*pencil)))
+        return draftGarment(*set, styleInForce(*pencil));
+    return draftGarment({}, styleInForce(*pencil));
 }
 
 Outcome<OpenedGarment> openGarment(const Call& call) {
@@ -69,7 +71,8 @@ Outcome<OpenedGarment> openGarment(const Call& call) {
     opened.garment = garments->front();
     opened.outcome = draftedIn(*folio, opened.garment);
     opened.folio = std::move(*folio);
-    opened.head.date = call.value("--date").value_or(opened.garment.pencil.startedOn);
+    if (const Pencil* pencil = latestPencil(opened.garment)) opened.head.date = pencil->startedOn;
+    opened.head.date = call.value("--date").value_or(opened.head.date);
     std::vector<Problem> problems = opened.outcome.problems;
     if (!opened.outcome.pattern) return Outcome<OpenedGarment>::failed(std::move(problems));
     return {std::move(opened), std::move(problems)};

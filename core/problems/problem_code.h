@@ -35,6 +35,27 @@ namespace coutil {
     X(girthTargetMissed, "girth_target_missed")           \
     X(seamLengthsDiffer, "seam_lengths_differ")           \
     X(lineBrokenAcrossSeam, "line_broken_across_seam")    \
+    /* alterations */                                     \
+    X(alterationUnfit, "alteration_unfit")                \
+    X(alterationTooLarge, "alteration_too_large")         \
+    X(alterationBadValue, "alteration_bad_value")         \
+    X(alterationBreaksPanel, "alteration_breaks_panel")   \
+    X(markUnfit, "mark_unfit")                            \
+    /* checks of a fitted pattern */                      \
+    X(seamTooCurved, "seam_too_curved")                   \
+    X(kinkInCurve, "kink_in_curve")                       \
+    X(sidesDiffer, "sides_differ")                        \
+    X(girthOffTarget, "girth_off_target")                 \
+    X(foldBecomesSeam, "fold_becomes_seam")               \
+    /* revisions */                                       \
+    X(revisionTampered, "revision_tampered")              \
+    X(revisionParentMissing, "revision_parent_missing")   \
+    X(confirmRefused, "confirm_refused")                  \
+    X(pencilMissing, "pencil_missing")                    \
+    X(rulesChanged, "rules_changed")                      \
+    X(fittingUnknown, "fitting_unknown")                  \
+    X(photoUnreadable, "photo_unreadable")                \
+    X(photoTooLarge, "photo_too_large")                   \
     /* sheets */                                          \
     X(paperUnknown, "paper_unknown")                      \
     X(paperTooSmall, "paper_too_small")                   \

@@ -21,8 +21,8 @@ TEST_F(Draft, makesAFolioWithAPencil) {
     ASSERT_EQ(read->garments.size(), 1U);
     EXPECT_EQ(read->garments[0].name, "Corset");
     EXPECT_EQ(read->garments[0].createdOn, "2026-03-03");
-    EXPECT_EQ(read->garments[0].pencil.style.panelsPerHalf, 6);
-    EXPECT_EQ(read->garments[0].pencil.measurementSet, read->measurementSets[0].id);
+    EXPECT_EQ(read->garments[0].pencils.front().style.panelsPerHalf, 6);
+    EXPECT_EQ(read->garments[0].pencils.front().measurementSet, read->measurementSets[0].id);
     EXPECT_EQ(folder_.entryCount(), 1U);
 }
 
@@ -65,7 +65,7 @@ TEST_F(Draft, settingsGoOverTheFiles) {
     const MeasurementSet& set = read->measurementSets[0];
     EXPECT_DOUBLE_EQ(set.valuesMm.at(Measurement::waistGirth), 30.25 * 25.4);
     EXPECT_EQ(set.asWritten.at(Measurement::waistGirth), "30 1/4 in");
-    const Style& style = read->garments[0].pencil.style;
+    const Style& style = read->garments[0].pencils.front().style;
     EXPECT_EQ(style.easeMm.at(LevelId::waist), -40);
     EXPECT_EQ(style.easeMm.at(LevelId::underBust), -10) << "another entry was wiped out";
     EXPECT_EQ(style.topEdge.shape, TopShape::straight);
@@ -86,7 +86,7 @@ TEST_F(Draft, styleFileMayBeLeftOut) {
     const ProgramRun run =
         runProgram({"draft", "--measurements", demoFile("measurements.json"), "-o", file});
     ASSERT_EQ(run.exitCode, 0) << run.err;
-    EXPECT_EQ(readFolio(file)->garments[0].pencil.style, Style{});
+    EXPECT_EQ(readFolio(file)->garments[0].pencils.front().style, Style{});
     EXPECT_EQ(stateOf(file).mode & 0777U, 0600U) << "a body's measurements are private";
 }
 

@@ -27,9 +27,12 @@ const std::map<std::string, std::set<std::string>>& allowedArrows() {
         {"core/measurements", with({})},
         {"core/block", with({"core/measurements", "core/pattern"})},
         {"core/pattern", with({"core/measurements"})},
+        {"core/alterations", with({"core/measurements", "core/pattern", "core/block"})},
         {"core/tracing", with({"core/measurements", "core/pattern", "core/block"})},
-        {"core/revision",
-         with({"core/measurements", "core/pattern", "core/block", "core/tracing"})},
+        {"core/revision", with({"core/measurements", "core/pattern", "core/block",
+                                "core/alterations", "core/tracing"})},
+        {"core/comparison", with({"core/measurements", "core/pattern", "core/block",
+                                  "core/alterations", "core/revision"})},
         {"core/sheets", with({"core/pattern", "core/tracing"})},
     };
     return arrows;

@@ -113,11 +113,12 @@ void MeasureHead::takeClient(const QString& client) {
 void MeasureHead::chooseSet(int index) {
     const auto& sets = document_.folio().measurementSets;
     if (index < 0 || static_cast<std::size_t>(index) >= sets.size()) return;
-    if (document_.garment() == nullptr) return;
+    if (document_.pencil() == nullptr) return;
     Folio after = document_.folio();
     const MeasurementSet& set = sets[static_cast<std::size_t>(index)];
-    after.garments[static_cast<std::size_t>(document_.garmentIndex())].pencil.measurementSet =
-        set.id;
+    after.garments[static_cast<std::size_t>(document_.garmentIndex())]
+        .pencils.back()
+        .measurementSet = set.id;
     document_.endMerging();
     document_.change(after, tr("Draft from the measurements of %1").arg(setName(set)));
 }

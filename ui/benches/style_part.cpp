@@ -31,8 +31,8 @@ StylePart::StylePart(FolioDocument& document, QWidget* parent)
 
 const Style& StylePart::style() const {
     static const Style none;
-    const Garment* garment = document_.garment();
-    return garment == nullptr ? none : garment->pencil.style;
+    const Pencil* pencil = document_.pencil();
+    return pencil == nullptr ? none : styleInForce(*pencil);
 }
 
 LengthUnit StylePart::unit() const { return document_.folio().unit; }

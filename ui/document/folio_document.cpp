@@ -46,9 +46,14 @@ const Garment* FolioDocument::garment() const {
     return index < folio_.garments.size() ? &folio_.garments[index] : nullptr;
 }
 
+const Pencil* FolioDocument::pencil() const {
+    const Garment* shown = garment();
+    return shown == nullptr ? nullptr : latestPencil(*shown);
+}
+
 const MeasurementSet* FolioDocument::measurementSet() const {
-    if (const Garment* shown = garment()) {
-        return findMeasurementSet(folio_, shown->pencil.measurementSet);
+    if (const Pencil* shown = pencil()) {
+        return findMeasurementSet(folio_, measurementSetInForce(*shown));
     }
     return folio_.measurementSets.empty() ? nullptr : &folio_.measurementSets.back();
 }
@@ -118,9 +123,9 @@ void FolioDocument::change(const Folio& after, const QString& words, const QStri
 }
 
 void FolioDocument::changeStyle(const Style& style, const QString& words, const QString& mergeKey) {
-    if (garment() == nullptr) return;
+    if (pencil() == nullptr) return;
     Folio after = folio_;
-    after.garments[static_cast<std::size_t>(garmentIndex_)].pencil.style = style;
+    after.garments[static_cast<std::size_t>(garmentIndex_)].pencils.back().style = style;
     change(after, words, mergeKey);
 }
 
@@ -148,11 +153,11 @@ void FolioDocument::put(const Folio& folio) {
 }
 
 void FolioDocument::redraft() {
-    const Garment* shown = garment();
+    const Pencil* shown = pencil();
     const MeasurementSet* set = measurementSet();
-    drafted_ = shown != nullptr && set != nullptr ? draftGarment(*set, shown->pencil.style)
+    drafted_ = shown != nullptr && set != nullptr ? draftGarment(*set, styleInForce(*shown))
                                                   : GarmentOutcome{};
-    const std::string id = shown != nullptr ? shown->id : std::string();
+    const std::string id = garment() != nullptr ? garment()->id : std::string();
     if (drafted_.pattern || id != lastGoodGarment_) lastGoodDraft_ = drafted_;
     lastGoodGarment_ = id;
     emit draftedChanged();

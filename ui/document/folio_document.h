@@ -32,6 +32,7 @@ class FolioDocument : public QObject {
 
     // The garment on the table and its measurement set; nullptr when the folio has none.
     [[nodiscard]] const Garment* garment() const;
+    [[nodiscard]] const Pencil* pencil() const;  // the one worked on; nullptr: all is confirmed
     [[nodiscard]] const MeasurementSet* measurementSet() const;
     [[nodiscard]] int garmentIndex() const;
     void selectGarment(int index);  // not an undo step: nothing in the folio changes

@@ -30,10 +30,8 @@ Folio withNewGarment(const Folio& folio, const QString& name, const Style& style
     garment.id = newUuid();
     garment.name = name.toStdString();
     garment.createdOn = today();
-    garment.pencil.id = newUuid();
-    garment.pencil.startedOn = today();
-    garment.pencil.measurementSet = setId;
-    garment.pencil.style = style;
+    garment.pencils = {
+        {.id = newUuid(), .startedOn = today(), .measurementSet = setId, .style = style}};
     Folio after = folio;
     after.garments.push_back(std::move(garment));
     return after;
@@ -46,7 +44,8 @@ Folio withNewMeasurementSet(const Folio& folio, const MeasurementSet& source, in
     set.note.clear();
     Folio after = folio;
     const auto index = static_cast<std::size_t>(garmentIndex);
-    if (index < after.garments.size()) after.garments[index].pencil.measurementSet = set.id;
+    if (index < after.garments.size() && !after.garments[index].pencils.empty())
+        after.garments[index].pencils.back().measurementSet = set.id;
     after.measurementSets.push_back(std::move(set));
     std::ranges::stable_sort(after.measurementSets, {}, &MeasurementSet::takenOn);
     return after;

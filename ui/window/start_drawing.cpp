@@ -25,7 +25,7 @@ StartDrawing::StartDrawing(QWidget* parent) : QWidget(parent) {
     const auto demo = demoSinger();
     if (!demo) return;
     const auto drafted =
-        draftGarment(demo->measurementSets.front(), demo->garments.front().pencil.style);
+        draftGarment(demo->measurementSets.front(), demo->garments.front().pencils.front().style);
     if (!drafted.pattern) return;
     const TableScene scene = patternScene(*drafted.pattern, demo->unit);
     for (const ScenePanel& panel : scene.panels) panels_.addPath(panel.sewing);

@@ -8,6 +8,7 @@
 
 #include "core/block/style.h"
 #include "core/measurements/measurement.h"
+#include "ui/words/alteration_words.h"
 #include "ui/words/trade_words.h"
 
 namespace coutil {
@@ -50,6 +51,8 @@ QString nameForPeople(const std::string& key) {
     if (const auto id = measurementNamed(key)) return measurementTerm(*id);
     if (levelNamed(key)) return levelName(key);
     if (QString term = styleTerm(key); !term.isEmpty()) return term;
+    if (QString term = alterationTerm(key); !term.isEmpty()) return term;
+    if (QString term = markTerm(key); !term.isEmpty()) return term;
     return edgeName(key);
 }
 
@@ -74,7 +77,7 @@ std::optional<QString> factNamed(const QString& name, const Problem& problem, Le
     if (name == QLatin1String("detail")) return unlessEmpty(namesForPeople(problem.detail));
     if (name == QLatin1String("path")) return unlessEmpty(QString::fromStdString(problem.subject));
     if (name == QLatin1String("text")) return unlessEmpty(QString::fromStdString(problem.detail));
-    if (name == QLatin1String("panel")) return unlessEmpty(QString::fromStdString(problem.panel));
+    if (name == QLatin1String("panel")) return unlessEmpty(panelName(problem.panel));
     const bool isFine = name.endsWith(QLatin1String(":fine"));
     const std::string figureName = name.section(QLatin1Char(':'), 0, 0).toStdString();
     const auto figure = std::ranges::find(problem.figures, figureName, &Figure::name);

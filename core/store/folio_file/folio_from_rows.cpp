@@ -68,7 +68,7 @@ bool takeGarments(SQLite::Database& database, Folio& folio) {
         garment.createdOn = rows.getColumn(2).getString();
         std::optional<Pencil> pencil = pencilOf(database, garment.id);
         if (!pencil) return false;
-        garment.pencil = std::move(*pencil);
+        garment.pencils.push_back(std::move(*pencil));
         folio.garments.push_back(std::move(garment));
     }
     return true;

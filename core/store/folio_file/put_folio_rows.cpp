@@ -47,13 +47,13 @@ void putMeasurementSets(SQLite::Database& database, const std::vector<Measuremen
     }
 }
 
-void putPencil(SQLite::Database& database, const Garment& garment) {
+void putPencil(SQLite::Database& database, const Garment& garment, const Pencil& pencil) {
     SQLite::Statement put(database, "INSERT INTO pencil VALUES (?, ?, ?, ?, ?)");
     put.bind(1, garment.id);
-    put.bind(2, garment.pencil.id);
-    put.bind(3, garment.pencil.startedOn);
-    put.bind(4, garment.pencil.measurementSet);
-    put.bind(5, writeStyleJson(garment.pencil.style));
+    put.bind(2, pencil.id);
+    put.bind(3, pencil.startedOn);
+    put.bind(4, pencil.measurementSet);
+    put.bind(5, writeStyleJson(pencil.style));
     put.exec();
 }
 
@@ -67,7 +67,7 @@ void putGarments(SQLite::Database& database, const std::vector<Garment>& garment
         put.bind(4, garment.createdOn);
         put.exec();
         put.reset();
-        putPencil(database, garment);
+        for (const Pencil& pencil : garment.pencils) putPencil(database, garment, pencil);
     }
 }
 

@@ -12,15 +12,21 @@ ordered_json measurementSetJson(const MeasurementSet& set) {
     return ordered_json::parse(writeMeasurementsJson(set));
 }
 
-// The timeline in the order of its dates; so far a garment has nothing but its pencil.
+ordered_json pencilJson(const Pencil& pencil) {
+    ordered_json json;
+    json["kind"] = "revision";
+    json["id"] = "pencil";
+    json["state"] = "pencil";
+    json["date"] = pencil.startedOn;
+    json["measurement_set"] = measurementSetInForce(pencil);
+    return json;
+}
+
+// The timeline in the order of its dates.
 ordered_json timelineJson(const Garment& garment) {
-    ordered_json pencil;
-    pencil["kind"] = "revision";
-    pencil["id"] = "pencil";
-    pencil["state"] = "pencil";
-    pencil["date"] = garment.pencil.startedOn;
-    pencil["measurement_set"] = garment.pencil.measurementSet;
-    return ordered_json::array({pencil});
+    ordered_json entries = ordered_json::array();
+    for (const Pencil& pencil : garment.pencils) entries.push_back(pencilJson(pencil));
+    return entries;
 }
 
 ordered_json garmentJson(const Garment& garment) {
@@ -28,7 +34,8 @@ ordered_json garmentJson(const Garment& garment) {
     json["id"] = garment.id;
     json["name"] = garment.name;
     json["created_on"] = garment.createdOn;
-    json["style"] = ordered_json::parse(writeStyleJson(garment.pencil.style));
+    if (const Pencil* pencil = latestPencil(garment))
+        json["style"] = ordered_json::parse(writeStyleJson(styleInForce(*pencil)));
     json["timeline"] = timelineJson(garment);
     return json;
 }

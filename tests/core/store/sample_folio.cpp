@@ -51,11 +51,16 @@ Folio sampleFolio(int variant) {
     second.takenOn = "2026-04-20";
     second.asWritten.clear();
     folio.measurementSets = {firstSet(variant), second};
-    Garment act1{"5c2f1b52-0003-4000-8000-000000000001", "act one", "2026-03-03", {}};
-    act1.pencil = {"5c2f1b52-0004-4000-8000-000000000001", "2026-03-03", second.id,
-                   fullStyle(variant)};
-    Garment act2{"5c2f1b52-0003-4000-8000-000000000002", "act two", "2026-04-21", {}};
-    act2.pencil = {"5c2f1b52-0004-4000-8000-000000000002", "2026-04-22", second.id, Style{}};
+    const Garment act1{.id = "5c2f1b52-0003-4000-8000-000000000001",
+                       .name = "act one",
+                       .createdOn = "2026-03-03",
+                       .pencils = {{"5c2f1b52-0004-4000-8000-000000000001", "2026-03-03", second.id,
+                                    fullStyle(variant)}}};
+    const Garment act2{
+        .id = "5c2f1b52-0003-4000-8000-000000000002",
+        .name = "act two",
+        .createdOn = "2026-04-21",
+        .pencils = {{"5c2f1b52-0004-4000-8000-000000000002", "2026-04-22", second.id, Style{}}}};
     folio.garments = {act1, act2};
     return folio;
 }

@@ -38,7 +38,7 @@ class DraftBenchTest : public testing::Test {
         EXPECT_TRUE(QTest::qWaitForWindowExposed(&bench));
     }
 
-    const Style& style() { return document.garment()->pencil.style; }
+    const Style& style() { return document.garment()->pencils.back().style; }
     const Pattern& pattern() { return *document.drafted().pattern; }
     const Level& level(const std::string& name) {
         for (const Level& l : pattern().levels) {
@@ -289,9 +289,10 @@ TEST_F(DraftBenchTest, everyFieldHasAnAccessibleName) {
 TEST_F(DraftBenchTest, fitsItsCardWithSevenPanelsAndFractions) {
     Folio folio = inventedFolio();
     folio.unit = LengthUnit::inch;
-    folio.garments[0].pencil.style.panelsPerHalf = 7;
-    folio.garments[0].pencil.style.easeMm[LevelId::waist] = -101;  // with the caution
-    folio.garments[0].pencil.style.ownLevels = {{"where the ribs of the corset begin", 63}};
+    folio.garments[0].pencils.front().style.panelsPerHalf = 7;
+    folio.garments[0].pencils.front().style.easeMm[LevelId::waist] = -101;  // with the caution
+    folio.garments[0].pencils.front().style.ownLevels = {
+        {"where the ribs of the corset begin", 63}};
     document.open(folio, {});
     ASSERT_TRUE(document.drafted().pattern);
     table.pickPanel(1);

@@ -15,9 +15,10 @@ Folio inventedFolio() {
     garment.id = "00000000-0000-4000-8000-000000000002";
     garment.name = "Chorus bodice";
     garment.createdOn = "2026-03-02";
-    garment.pencil.id = "00000000-0000-4000-8000-000000000003";
-    garment.pencil.startedOn = "2026-03-02";
-    garment.pencil.measurementSet = set.id;
+    garment.pencils = {{.id = "00000000-0000-4000-8000-000000000003",
+                        .startedOn = "2026-03-02",
+                        .measurementSet = set.id,
+                        .style = {}}};
     Folio folio;
     folio.id = "00000000-0000-4000-8000-000000000004";
     folio.client = "Alto 3";

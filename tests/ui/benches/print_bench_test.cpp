@@ -78,7 +78,7 @@ TEST_F(PrintBenchTest, theBetterPlanArrivesAndIsNeverWorse) {
 
 TEST_F(PrintBenchTest, aChangeStopsTheSearchAndPlansAnew) {
     QSignalSpy planned(bench.get(), &PrintBench::planChanged);
-    Style style = document.garment()->pencil.style;
+    Style style = document.garment()->pencils.back().style;
     style.panelsPerHalf = 6;
     document.changeStyle(style, "panels");
     ASSERT_TRUE(bench->plan());

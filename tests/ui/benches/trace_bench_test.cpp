@@ -73,7 +73,7 @@ TEST_F(TraceBenchTest, seamAllowanceIsTypedAndIsOneUndoStep) {
     ASSERT_NE(seam, nullptr);
     const double before = table.scene().panels[2].cutting.boundingRect().width();
     retype(&seam->field(), "1.5");
-    EXPECT_DOUBLE_EQ(document.garment()->pencil.style.allowance.seamMm, 15);
+    EXPECT_DOUBLE_EQ(document.garment()->pencils.back().style.allowance.seamMm, 15);
     // 5 mm more on both sides, a little less where the seams lean.
     EXPECT_NEAR(table.scene().panels[2].cutting.boundingRect().width(), before + 10, 1);
     EXPECT_EQ(document.undoStack().count(), 1);
@@ -83,7 +83,7 @@ TEST_F(TraceBenchTest, anUnboundEdgeGetsItsAllowance) {
     auto* top = bench.findChild<QCheckBox*>("topBound");
     const double before = table.scene().panels[4].cutting.boundingRect().bottom();
     QTest::keyClick(top, Qt::Key_Space);
-    EXPECT_FALSE(document.garment()->pencil.style.allowance.isTopBound);
+    EXPECT_FALSE(document.garment()->pencils.back().style.allowance.isTopBound);
     EXPECT_NEAR(table.scene().panels[4].cutting.boundingRect().bottom(), before + 10, 1);
 }
 
@@ -93,17 +93,18 @@ TEST_F(TraceBenchTest, onePickedEdgeTakesAnAllowanceOfItsOwn) {
     ASSERT_NE(field, nullptr);
     EXPECT_EQ(field->placeholderText(), "1");
     retype(field, "2");
-    EXPECT_DOUBLE_EQ(document.garment()->pencil.style.allowance.byEdgeMm.at("2/seam 2-3"), 20);
+    EXPECT_DOUBLE_EQ(document.garment()->pencils.back().style.allowance.byEdgeMm.at("2/seam 2-3"),
+                     20);
     EXPECT_EQ(document.undoStack().count(), 1);
     field->selectAll();
     QTest::keyClick(field, Qt::Key_Backspace);
-    EXPECT_TRUE(document.garment()->pencil.style.allowance.byEdgeMm.empty());
+    EXPECT_TRUE(document.garment()->pencils.back().style.allowance.byEdgeMm.empty());
 }
 
 TEST_F(TraceBenchTest, tellsWhatToCut) {
     const QString text = bench.findChild<CutList*>()->text();
     EXPECT_EQ(text.count("cut 2, one mirrored"), 5);
-    Style style = document.garment()->pencil.style;
+    Style style = document.garment()->pencils.back().style;
     style.front = FrontClosure::fold;
     document.changeStyle(style, "front");
     EXPECT_TRUE(bench.findChild<CutList*>()->text().contains("cut 1 on the fold"));

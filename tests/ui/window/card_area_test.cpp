@@ -34,7 +34,7 @@ TEST_F(CardAreaTest, cardsFitTheirPlaceInEveryUnit) {
     for (const LengthUnit unit :
          {LengthUnit::centimetre, LengthUnit::inch, LengthUnit::millimetre}) {
         singer->unit = unit;
-        singer->garments.front().pencil.style.panelsPerHalf = 7;
+        singer->garments.front().pencils.front().style.panelsPerHalf = 7;
         window_->document().open(*singer, {});
         for (int i = 0; i < window_->benches().size(); ++i) {
             window_->enterBench(i);

@@ -58,7 +58,7 @@ TEST_F(UndoTest, everyKindOfChangeCanBeUndone) {
     const Folio before = window_->document().folio();
     FolioDocument& document = window_->document();
     type(hipGirth, "104");
-    Style style = document.garment()->pencil.style;
+    Style style = document.garment()->pencils.back().style;
     style.panelsPerHalf = 4;
     document.changeStyle(style, "Four panels");
     auto* unit = window_->findChild<QComboBox*>("unit");

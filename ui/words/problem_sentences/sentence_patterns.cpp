@@ -11,8 +11,9 @@ bool hasFigure(const Problem& problem, const char* name) {
 QString ProblemSentence::pattern(const Problem& problem) {
     for (const QString& found :
          {ofUnits(problem.code), ofGeometry(problem.code), ofMeasurements(problem),
-          ofBlock(problem), ofSheets(problem.code), ofFiles(problem), ofFolios(problem.code),
-          ofJson(problem), ofCalls(problem)}) {
+          ofBlock(problem), ofAlterations(problem.code), ofChecks(problem.code),
+          ofRevisions(problem.code), ofSheets(problem.code), ofFiles(problem),
+          ofFolios(problem.code), ofJson(problem), ofCalls(problem)}) {
         if (!found.isEmpty()) return found;
     }
     return {};

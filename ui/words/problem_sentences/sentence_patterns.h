@@ -21,6 +21,9 @@ class ProblemSentence {
     static QString ofGeometry(ProblemCode code);
     static QString ofMeasurements(const Problem& problem);
     static QString ofBlock(const Problem& problem);
+    static QString ofAlterations(ProblemCode code);
+    static QString ofChecks(ProblemCode code);
+    static QString ofRevisions(ProblemCode code);
     static QString ofSheets(ProblemCode code);
     static QString ofFiles(const Problem& problem);
     static QString ofFolios(ProblemCode code);
