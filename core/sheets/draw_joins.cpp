@@ -1,9 +1,9 @@
 #include "core/sheets/draw_joins.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
+#include "core/sheets/free_room.h"
 #include "core/sheets/outline_shape.h"
 #include "core/sheets/sheet_lettering.h"
 
@@ -15,32 +15,20 @@ constexpr double kCrossMm = 4;   // an arm of a cross
 constexpr double kNumberMm = 1.9;
 constexpr double kNameMm = 2.6;
 constexpr double kLineMm = 0.15;
-constexpr std::array kMarkPlaces{0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9};
+constexpr double kFromEndMm = 8;    // marks keep this far from a join's ends
+constexpr double kClearMm = 0.6;    // around a mark and a name
+constexpr double kOffLineMm = 0.5;  // from the join to a name
 
 bool isKept(const SheetPlan& plan, const Sheet& sheet) {
     return std::find(plan.sheets.begin(), plan.sheets.end(), sheet) != plan.sheets.end();
 }
 
-int linesIn(const std::vector<std::vector<Point>>& lines, const Box& box) {
-    int count = 0;
-    for (const auto& points : lines) {
-        for (std::size_t i = 0; i + 1 < points.size(); ++i) {
-            count += segmentMeets(points[i], points[i + 1], box) ? 1 : 0;
-        }
-    }
-    return count;
-}
-
-// The marks with their names reach about this far along and across the join.
-Box reachOf(const Join& join, const Point& mark) {
-    const Vector reach = join.isUpright ? Vector(kMarkMm + 7, kMarkMm + kNameMm + 3)
-                                        : Vector(kMarkMm + 9, kMarkMm + 1);
-    return {mark - reach, mark + reach};
-}
-
 Join joinBetween(const SheetPlan& plan, const Sheet& first, const Sheet& second, bool isUpright) {
     const Box box = frameOf(plan, second);
-    Join join{0, first, second, isUpright, box.lowest, box.lowest, {}};
+    Join join;
+    join.first = first;
+    join.second = second;
+    join.isUpright = isUpright;
     // The line is the second sheet's own frame: its left side, or its top.
     if (isUpright) {
         join.from = {box.lowest.x(), box.highest.y()};
@@ -52,14 +40,101 @@ Join joinBetween(const SheetPlan& plan, const Sheet& first, const Sheet& second,
     return join;
 }
 
-void placeMark(Join& join, const std::vector<std::vector<Point>>& lines) {
-    int least = -1;
-    for (const double part : kMarkPlaces) {
-        const Point at = join.from + part * (join.to - join.from);
-        const int crossed = linesIn(lines, reachOf(join, at));
-        if (least >= 0 && crossed >= least) continue;
-        least = crossed;
-        join.mark = at;
+// Everything drawn near a join, to find room in stretches along it.
+class AlongJoin {
+  public:
+    AlongJoin(const Join& join, const std::vector<SheetStroke>& lines,
+              const std::vector<Box>& lineBoxes, const std::vector<Box>& wordBoxes)
+        : join_(join) {
+        Box reach;
+        reach.include(join.from);
+        reach.include(join.to);
+        reach = {reach.lowest - Vector::Constant(kReachMm),
+                 reach.highest + Vector::Constant(kReachMm)};
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            if (boxesMeet(lineBoxes[i], reach)) lines_.push_back(&lines[i]);
+        }
+        for (const Box& box : wordBoxes) {
+            if (boxesMeet(box, reach)) words_.push_back(box);
+        }
+    }
+
+    // Of the stretch between two distances across the join (y up or x right counted positive), the
+    // best room nearest to `wanted`.
+    [[nodiscard]] FreeRoom::Place roomIn(double low, double high, const Vector& size,
+                                         const Point& wanted) const {
+        Box stretch;
+        stretch.include(join_.from);
+        stretch.include(join_.to);
+        const Vector across = join_.isUpright ? Vector(1, 0) : Vector(0, 1);
+        const Vector along = join_.isUpright ? Vector(0, 1) : Vector(1, 0);
+        stretch.lowest += low * across + kFromEndMm * along;
+        stretch.highest += high * across - kFromEndMm * along;
+        FreeRoom room(stretch);
+        for (const SheetStroke* line : lines_) room.take(*line);
+        for (const Box& box : words_) room.take(box);
+        const Vector whole = size + Vector::Constant(2 * kClearMm);
+        return room.placeFor(whole.x(), whole.y(), wanted);
+    }
+
+    // The middle of a room of that size on one sheet's side, beside the join if there is one, else
+    // farther in. Across an upright join the first sheet lies to the left, across a level one
+    // above.
+    [[nodiscard]] Point middleOnSide(bool isFirst, const Vector& size, const Point& wanted) const {
+        const double leastMm =
+            (join_.isUpright ? size.x() : size.y()) + 2 * kClearMm + FreeRoom::kCellMm;
+        const bool isPositive = join_.isUpright != isFirst;
+        FreeRoom::Place best;
+        for (const double moreMm : {0.0, 8.0, 20.0}) {
+            const double far = kOffLineMm + leastMm + moreMm;
+            best = isPositive ? roomIn(kOffLineMm, far, size, wanted)
+                              : roomIn(-far, -kOffLineMm, size, wanted);
+            if (best.isFree()) break;
+        }
+        return best.corner + size / 2 + Vector::Constant(kClearMm);
+    }
+    void take(const Box& box) { words_.push_back(box); }
+
+  private:
+    static constexpr double kReachMm = 20;
+    const Join& join_;
+    std::vector<const SheetStroke*> lines_;
+    std::vector<Box> words_;
+};
+
+Box boxAround(const Point& middle, const Vector& size) {
+    return {middle - size / 2, middle + size / 2};
+}
+
+// Towards one sheet's own half.
+Vector towards(const Join& join, bool isFirst) {
+    return join.isUpright ? Vector(isFirst ? -1 : 1, 0) : Vector(0, isFirst ? 1 : -1);
+}
+
+// The mark on the join, numbers in its halves if all of it finds room; else the mark where it is in
+// the way least and the numbers beside it. Names near it.
+void placeMarkAndWords(Join& join, AlongJoin& along) {
+    constexpr double kHalfMm = kMarkMm + kClearMm + FreeRoom::kCellMm;  // whole cells, rounded up
+    const Vector diamond = Vector::Constant(2 * kMarkMm);
+    const FreeRoom::Place place =
+        along.roomIn(-kHalfMm, kHalfMm, diamond, (join.from + join.to) / 2);
+    join.mark = place.corner + Vector::Constant(kClearMm) + diamond / 2;
+    if (join.isUpright) join.mark.x() = join.from.x();
+    if (!join.isUpright) join.mark.y() = join.from.y();
+    if (place.isFree()) along.take(boxAround(join.mark, diamond));
+    const std::string number = std::to_string(join.number);
+    for (const bool isFirst : {true, false}) {
+        Join::Words& words = isFirst ? join.onFirst : join.onSecond;
+        words.number = join.mark + 0.36 * kMarkMm * towards(join, isFirst);
+        if (!place.isFree()) {
+            const Vector size(aboutWidthMm(number, kNumberMm), kNumberMm);
+            words.number = along.middleOnSide(isFirst, size, words.number);
+            along.take(boxAround(words.number, size));
+        }
+        const std::string name = nameOf(isFirst ? join.second : join.first);
+        const Vector size(aboutWidthMm(name, kNameMm), kNameMm);
+        words.name = along.middleOnSide(isFirst, size, join.mark);
+        along.take(boxAround(words.name, size));
     }
 }
 
@@ -72,17 +147,19 @@ void addCross(const Point& at, std::vector<SheetStroke>& strokes) {
     strokes.push_back(fine({at - Vector(0, kCrossMm), at + Vector(0, kCrossMm)}));
 }
 
-SheetLettering lettering(const std::string& text, const Point& at, double heightMm,
-                         TextAnchor anchor) {
-    return {text, at, heightMm, 0, anchor, SheetInk::mark, 0};
+SheetLettering lettering(const std::string& text, const Point& middle, double heightMm) {
+    return {text,           middle - Vector(0, heightMm / 2), heightMm, 0, TextAnchor::centre,
+            SheetInk::mark, aboutWidthMm(text, heightMm)};
 }
 
 }  // namespace
 
-std::vector<Join> joinsOf(const SheetPlan& plan, const std::vector<SheetStroke>& lines) {
-    std::vector<std::vector<Point>> chains;
-    chains.reserve(lines.size());
-    for (const auto& line : lines) chains.push_back(flattened(line.path, 0.3));
+std::vector<Join> joinsOf(const SheetPlan& plan, const std::vector<SheetStroke>& lines,
+                          const std::vector<SheetLettering>& words) {
+    std::vector<Box> lineBoxes;
+    for (const auto& line : lines) lineBoxes.push_back(boundsOf(line.path));
+    std::vector<Box> wordBoxes;
+    for (const auto& word : words) wordBoxes.push_back(aboutBox(word));
     std::vector<Join> joins;
     for (const Sheet& sheet : plan.sheets) {
         const Sheet right{sheet.row, sheet.column + 1};
@@ -92,15 +169,8 @@ std::vector<Join> joinsOf(const SheetPlan& plan, const std::vector<SheetStroke>&
     }
     for (std::size_t i = 0; i < joins.size(); ++i) {
         joins[i].number = static_cast<int>(i) + 1;
-        std::vector<std::vector<Point>> near;
-        Box box;
-        box.include(joins[i].from);
-        box.include(joins[i].to);
-        box = {box.lowest - Vector::Constant(20), box.highest + Vector::Constant(20)};
-        for (const auto& chain : chains) {
-            if (meets(shapeOf(chain), box)) near.push_back(chain);
-        }
-        placeMark(joins[i], near);
+        AlongJoin along(joins[i], lines, lineBoxes, wordBoxes);
+        placeMarkAndWords(joins[i], along);
     }
     return joins;
 }
@@ -115,25 +185,15 @@ void drawJoin(const Join& join, const Sheet& sheet, std::vector<SheetStroke>& st
     addCross(join.to, strokes);
     // Across the join, towards this sheet's own half.
     const Vector along = (join.to - join.from).normalized();
-    const Vector across =
-        join.isUpright ? Vector(isFirst ? -1 : 1, 0) : Vector(0, isFirst ? 1 : -1);
+    const Vector across = towards(join, isFirst);
     strokes.push_back(fine(
         {join.mark + kMarkMm * along, join.mark + kMarkMm * across, join.mark - kMarkMm * along}));
     const std::string number = std::to_string(join.number);
     const std::string name = nameOf(isFirst ? join.second : join.first);
-    const Vector down(0, -kNumberMm / 2);
-    letterings.push_back(lettering(number, join.mark + 0.36 * kMarkMm * across + down, kNumberMm,
-                                   TextAnchor::centre));
-    letterings.back().roomMm = kMarkMm;
-    if (join.isUpright) {
-        const Point at = join.mark + 1.5 * across + Vector(0, kMarkMm + 1.2);
-        letterings.push_back(
-            lettering(name, at, kNameMm, isFirst ? TextAnchor::right : TextAnchor::left));
-    } else {
-        const Point at =
-            join.mark + Vector(kMarkMm + 1.5, 0) + 0.6 * kMarkMm * across - Vector(0, kNameMm / 2);
-        letterings.push_back(lettering(name, at, kNameMm, TextAnchor::left));
-    }
+    const Join::Words& words = isFirst ? join.onFirst : join.onSecond;
+    letterings.push_back(lettering(number, words.number, kNumberMm));
+    letterings.back().roomMm = std::min(kMarkMm, letterings.back().roomMm);
+    letterings.push_back(lettering(name, words.name, kNameMm));
 }
 
 }  // namespace coutil

@@ -17,11 +17,20 @@ struct Join {
     Point from = Point::Zero();
     Point to = Point::Zero();
     Point mark = Point::Zero();  // centre of the mark, on the line
+    // Middles of what stands on either side: the join's number and the neighbour's name.
+    struct Words {
+        Point number = Point::Zero();
+        Point name = Point::Zero();
+    };
+    Words onFirst;
+    Words onSecond;
 };
 
-// All joins, numbered from 1 row by row. Marks keep off the lines given where they can.
+// All joins, numbered from 1 row by row. Marks and names keep off the lines and words given; where
+// there is no such place along the join, they lie on as few as may be.
 [[nodiscard]] std::vector<Join> joinsOf(const SheetPlan& plan,
-                                        const std::vector<SheetStroke>& lines);
+                                        const std::vector<SheetStroke>& lines,
+                                        const std::vector<SheetLettering>& words);
 
 // What one sheet shows of its joins, on the drawing: cut or lay-on line, crosses at its ends, half
 // a diamond with the join's number, the neighbour's name. Nothing reaches outside the sheet's frame

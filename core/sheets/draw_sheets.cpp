@@ -5,13 +5,12 @@
 #include "core/sheets/draw_piece.h"
 #include "core/sheets/free_room.h"
 #include "core/sheets/outline_shape.h"
+#include "core/sheets/sheet_grid.h"
+#include "core/sheets/sheet_imprint.h"
 #include "core/sheets/sheet_lettering.h"
 
 namespace coutil {
 namespace {
-
-constexpr double kNameMm = 26;
-constexpr double kNoteMm = 1.9;
 
 double mm(long long um) { return static_cast<double>(um) / 1000; }
 
@@ -42,6 +41,7 @@ struct WholeDrawing {
     std::vector<SheetStroke> strokes;
     std::vector<Box> strokeBoxes;
     std::vector<SheetLettering> letterings;
+    std::vector<OutlineShape> shapes;  // of the pieces
     std::vector<Join> joins;
 };
 
@@ -54,7 +54,8 @@ WholeDrawing wholeDrawing(const SheetPlan& plan, const std::vector<Tracing>& tra
         std::move(drawn.letterings.begin(), drawn.letterings.end(),
                   std::back_inserter(whole.letterings));
     }
-    whole.joins = joinsOf(plan, whole.strokes);
+    whole.shapes = shapesOn(plan, tracings);
+    whole.joins = joinsOf(plan, whole.strokes, whole.letterings);
     for (const auto& stroke : whole.strokes) {
         Box box = boundsOf(stroke.path);
         box.lowest -= Vector::Constant(stroke.widthMm);
@@ -62,47 +63,6 @@ WholeDrawing wholeDrawing(const SheetPlan& plan, const std::vector<Tracing>& tra
         whole.strokeBoxes.push_back(box);
     }
     return whole;
-}
-
-void writeName(const std::string& name, const Box& frame, FreeRoom& room, SheetDrawing& drawing) {
-    const double width = aboutWidthMm(name, kNameMm);
-    const double clear = kNameMm * 0.15;
-    const Point middle = (frame.lowest + frame.highest) / 2;
-    const Point at = room.placeFor(width, kNameMm + 2 * clear, middle).corner;
-    drawing.letterings.push_back({name, at + Vector(width / 2, clear), kNameMm, 0,
-                                  TextAnchor::centre, SheetInk::pale, width});
-    room.take(Box{at, at + Vector(width, kNameMm + 2 * clear)});
-}
-
-// The notes in one of several shapes, whichever lies on fewest lines; wide ones preferred.
-void writeNotes(const std::vector<std::string>& notes, const Box& frame, const FreeRoom& room,
-                SheetDrawing& drawing) {
-    FreeRoom::Place best;
-    std::vector<std::string> lines;
-    double roomMm = 0;
-    for (const double widest : {120.0, 70.0, 48.0, 34.0}) {
-        std::vector<std::string> broken;
-        double width = 0;
-        for (const auto& note : notes) {
-            for (auto& line : wrapped(note, std::min(widest, frame.widthMm() - 4), kNoteMm)) {
-                width = std::max(width, aboutWidthMm(line, kNoteMm));
-                broken.push_back(std::move(line));
-            }
-        }
-        const double height = kLineSpacing * kNoteMm * static_cast<double>(broken.size()) + 1;
-        const auto place = room.placeFor(width + 2, height, frame.lowest);
-        if (!lines.empty() && place.taken >= best.taken) continue;
-        best = place;
-        lines = std::move(broken);
-        roomMm = width;
-    }
-    Point at =
-        best.corner + Vector(1, kLineSpacing * kNoteMm * static_cast<double>(lines.size()) + 1);
-    for (const auto& line : lines) {
-        at.y() -= kLineSpacing * kNoteMm;
-        drawing.letterings.push_back({line, at + Vector(0, 0.4 * kNoteMm), kNoteMm, 0,
-                                      TextAnchor::left, SheetInk::text, roomMm});
-    }
 }
 
 // Half a line's width inside, so that nothing reaches into the margin.
@@ -152,13 +112,17 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawin
     FreeRoom room(frame);
     for (const auto& stroke : drawing.strokes) room.take(stroke);
     for (const auto& lettering : drawing.letterings) room.take(aboutBox(lettering));
-    writeName(drawing.name, frame, room, drawing);
+    for (OutlineShape shape : whole.shapes) {
+        for (Point& p : shape.points) p = onPaper(plan, sheet, p);
+        room.coverBy(shapeOf(std::move(shape.points)));
+    }
     const auto pages = std::to_string(plan.sheets.size() + 1);
     const std::string place =
         joinedBy({filled(words.sheetLabel, drawing.name),
                   filled(words.pageOf, std::to_string(index + 2), pages), plan.options.paper.name},
                  ", ");
-    writeNotes({place, titleLine(words), words.scaleNote}, frame, room, drawing);
+    writeImprint(place, {titleLine(words), words.scaleNote}, frame, room, drawing);
+    writeLargeName(drawing.name, frame, room, drawing);
     return drawing;
 }
 

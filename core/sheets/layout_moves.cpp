@@ -6,7 +6,7 @@ namespace coutil {
 namespace {
 
 // How far a piece slides into another's box, in cells, to nestle against its outline.
-constexpr int kDeepestNestle = 40;
+constexpr int kDeepestNestle = 80;
 
 }  // namespace
 

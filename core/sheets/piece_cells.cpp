@@ -1,7 +1,6 @@
 #include "core/sheets/piece_cells.h"
 
 #include <algorithm>
-#include <bit>
 #include <cmath>
 
 #include "core/geometry/tolerances.h"
@@ -90,14 +89,13 @@ void sumUp(PieceCells& piece) {
     }
 }
 
-// The word of a row that starts `shift` cells before the row does.
-std::uint64_t wordAt(const std::uint64_t* row, int words, int cell) {
-    const int word = cell >= 0 ? cell / 64 : -1;
-    const int bit = cell - word * 64;
-    const std::uint64_t low = word >= 0 && word < words ? row[word] >> bit : 0;
-    const std::uint64_t high =
-        bit > 0 && word + 1 >= 0 && word + 1 < words ? row[word + 1] << (64 - bit) : 0;
-    return low | high;
+// Set bits of a word (the classic sum in parallel): no call into a library where the processor has
+// no instruction for it.
+int bitsIn(std::uint64_t w) {
+    w -= (w >> 1) & 0x5555555555555555ULL;
+    w = (w & 0x3333333333333333ULL) + ((w >> 2) & 0x3333333333333333ULL);
+    w = (w + (w >> 4)) & 0x0F0F0F0F0F0F0F0FULL;
+    return static_cast<int>((w * 0x0101010101010101ULL) >> 56);
 }
 
 }  // namespace
@@ -148,14 +146,23 @@ int sharedCells(const PieceCells& a, int ax, int ay, const PieceCells& b, int bx
     if (ax >= bx + b.columns || bx >= ax + a.columns) return 0;
     const int first = std::max(ay, by);
     const int last = std::min(ay + a.rows, by + b.rows);
-    const int left = std::max(ax, bx);
-    const int right = std::min(ax + a.columns, bx + b.columns);
+    if (first >= last) return 0;
+    // Word by word of a; b's row is read from the cell where a's word starts, so that every row of
+    // the pair is shifted alike. Cells outside either piece are never set.
+    const int left = std::max(ax, bx) - ax;
+    const int right = std::min(ax + a.columns, bx + b.columns) - ax;
+    const std::uint64_t* rowA = a.bits.data() + static_cast<std::ptrdiff_t>(first - ay) * a.words;
+    const std::uint64_t* rowB = b.bits.data() + static_cast<std::ptrdiff_t>(first - by) * b.words;
     int shared = 0;
-    for (int y = first; y < last; ++y) {
-        const std::uint64_t* rowA = a.bits.data() + static_cast<std::ptrdiff_t>(y - ay) * a.words;
-        const std::uint64_t* rowB = b.bits.data() + static_cast<std::ptrdiff_t>(y - by) * b.words;
-        for (int x = left; x < right; x += 64) {
-            shared += std::popcount(wordAt(rowA, a.words, x - ax) & wordAt(rowB, b.words, x - bx));
+    for (int y = first; y < last; ++y, rowA += a.words, rowB += b.words) {
+        for (int word = left / 64; word * 64 < right; ++word) {
+            const int cell = ax + word * 64 - bx;
+            const int low = cell >= 0 ? cell / 64 : -1 - (-cell - 1) / 64;
+            const int bit = cell - low * 64;
+            std::uint64_t theirs = low >= 0 && low < b.words ? rowB[low] >> bit : 0;
+            if (bit > 0 && low + 1 >= 0 && low + 1 < b.words) theirs |= rowB[low + 1] << (64 - bit);
+            const std::uint64_t both = rowA[word] & theirs;
+            if (both != 0) shared += bitsIn(both);
         }
     }
     return shared;

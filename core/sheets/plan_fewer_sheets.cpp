@@ -15,7 +15,7 @@ constexpr int kTurns = 4;
 constexpr int kRuns = 3;
 constexpr long long kMovesPerEffort = 1'200'000;
 // Cells of an average piece: more make every move dearer, fewer waste room between pieces.
-constexpr double kCellsPerPiece = 5000;
+constexpr double kCellsPerPiece = 20000;
 constexpr double kSpareBoard = 1.35;
 
 double areaMm2(const std::vector<OutlineShape>& shapes) {

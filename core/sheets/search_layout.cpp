@@ -81,9 +81,16 @@ class Annealing {
         const CellPlace from = state_.place(piece);
         const CellPlace to = moves_.propose(piece, reach);
         if (to.x == from.x && to.y == from.y && to.turn == from.turn) return;
-        const long long overlap = state_.overlap();
-        state_.move(piece, to);
-        if (!accept(overlap)) state_.move(piece, from);
+        state_.shift(piece, to);
+        const double cost = state_.cost();
+        const double mayRise = temperature_.value() * surprise(random_) - (cost - cost_);
+        const double mayShare =
+            static_cast<double>(state_.sharedBy(piece)) + mayRise / overlapCost_.value();
+        if (!state_.keepShift(piece, static_cast<long long>(std::floor(mayShare)))) {
+            return state_.shift(piece, from);
+        }
+        cost_ = cost;
+        if (state_.overlap() == 0) remember();
     }
 
     void exchange() {

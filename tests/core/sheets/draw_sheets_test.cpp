@@ -5,32 +5,16 @@
 #include "core/sheets/sheet_drawing.h"
 #include "core/sheets/sheet_lettering.h"
 #include "tests/core/sheets/made_up_tracings.h"
+#include "tests/core/sheets/made_up_words.h"
 
 namespace coutil {
 namespace {
 
-SheetWords words() {
-    SheetWords made;
-    made.title = {"Corset of the second act", "Rosalinde Amsel", "3", "2026-03-14", false};
-    made.firstSheet = "first";
-    made.pageOf = "page %1 of %2";
-    made.sheetLabel = "Sheet %1";
-    made.revision = "revision %1";
-    made.panel = "panel %1";
-    made.cutCount = "cut %1";
-    made.mirroredPair = "one mirrored";
-    made.onFold = "on the fold";
-    made.measureFirst = "measure";
-    made.square = "100 mm";
-    made.bar = "4 in";
-    return made;
-}
-
+// Whether the words stand on the sheet, broken into lines or not.
 bool says(const SheetDrawing& drawing, const std::string& text) {
-    for (const auto& lettering : drawing.letterings) {
-        if (lettering.text.find(text) != std::string::npos) return true;
-    }
-    return false;
+    std::string all;
+    for (const auto& lettering : drawing.letterings) all += lettering.text + ' ';
+    return all.find(text) != std::string::npos;
 }
 
 std::vector<SheetDrawing> corsetOn(const char* paper, SheetPlan* planOut = nullptr) {
@@ -39,7 +23,7 @@ std::vector<SheetDrawing> corsetOn(const char* paper, SheetPlan* planOut = nullp
     const auto tracings = madeUpCorset();
     const auto plan = planSheets(tracings, options);
     if (planOut != nullptr) *planOut = *plan;
-    return drawSheets(*plan, tracings, words());
+    return drawSheets(*plan, tracings, madeUpWords());
 }
 
 TEST(DrawSheets, firstPageThenOneForEachSheetNumberedThrough) {

@@ -1,8 +1,12 @@
 #include "tests/core/sheets/made_up_tracings.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <string>
+
+#include "core/sheets/outline_shape.h"
+#include "core/sheets/seeded_random.h"
 
 namespace coutil {
 namespace {
@@ -92,6 +96,29 @@ Tracing corsetPanel(int index, bool isOnFold) {
     return tracing;
 }
 
+// The largest level square of those tried whose surrounding circle lies inside.
+void giveLabelRoom(Tracing& tracing, const Box& box) {
+    const OutlineShape shape = shapeOf(tracing, {}, 0.1);
+    constexpr int kTries = 40;
+    for (int i = 1; i < kTries; ++i) {
+        for (int k = 1; k < kTries; ++k) {
+            const Point at = box.lowest + Vector(box.widthMm() * i, box.heightMm() * k) / kTries;
+            if (!isInside(shape, at)) continue;
+            double nearest = 1e9;
+            for (std::size_t n = 0; n < shape.points.size(); ++n) {
+                const Point& a = shape.points[n];
+                const Vector d = shape.points[(n + 1) % shape.points.size()] - a;
+                const double t = std::clamp((at - a).dot(d) / d.squaredNorm(), 0.0, 1.0);
+                nearest = std::min(nearest, (a + t * d - at).norm());
+            }
+            const double side = nearest * 1.3;
+            if (side <= tracing.labelWidthMm) continue;
+            tracing.labelAt = at;
+            tracing.labelWidthMm = tracing.labelHeightMm = side;
+        }
+    }
+}
+
 // A closed outline from corners; each side bulges outwards (or in, negative) by a part of its
 // length.
 Tracing outlined(const std::string& name, const std::vector<Point>& corners,
@@ -107,18 +134,24 @@ Tracing outlined(const std::string& name, const std::vector<Point>& corners,
     const Point middle = (box.lowest + box.highest) / 2;
     tracing.grain = {middle - Vector(0, box.heightMm() / 5),
                      middle + Vector(0, box.heightMm() / 5)};
-    tracing.labelAt = middle + Vector(box.widthMm() / 8, 0);
-    tracing.labelWidthMm = box.widthMm() / 6;
-    tracing.labelHeightMm = box.heightMm() / 6;
+    giveLabelRoom(tracing, box);
     return tracing;
 }
 
-void scale(Tracing& piece, double by) {
-    for (Cubic& c : piece.cutting.pieces) c = {c.p0 * by, c.p1 * by, c.p2 * by, c.p3 * by};
-    piece.grain = {piece.grain[0] * by, piece.grain[1] * by};
-    piece.labelAt *= by;
-    piece.labelWidthMm *= by;
-    piece.labelHeightMm *= by;
+void stretch(Tracing& piece, double byX, double byY) {
+    const auto moved = [&](const Point& p) { return Point(p.x() * byX, p.y() * byY); };
+    for (Cubic& c : piece.cutting.pieces) c = {moved(c.p0), moved(c.p1), moved(c.p2), moved(c.p3)};
+    piece.grain = {moved(piece.grain[0]), moved(piece.grain[1])};
+    piece.labelAt = moved(piece.labelAt);
+    piece.labelWidthMm *= byX;
+    piece.labelHeightMm *= byY;
+}
+
+void bringToDressSize(std::vector<Tracing>& pieces) {
+    double areaMm2 = 0;
+    for (const Tracing& piece : pieces) areaMm2 += signedAreaMm2(piece.cutting);
+    const double by = std::sqrt(kDressMm2 / areaMm2);
+    for (Tracing& piece : pieces) stretch(piece, by, by);
 }
 
 // A piece of a ring: facings, peplums.
@@ -182,9 +215,18 @@ std::vector<Tracing> madeUpDress() {
         outlined("14", {{0, 0}, {440, 0}, {440, 80}, {0, 80}}, {0, 0, 0, 0}),
         outlined("15", {{0, 0}, {160, 0}, {170, 180}, {0, 190}}, {0.12, 0, 0, 0}),
         outlined("16", {{0, 0}, {170, 10}, {160, 190}, {5, 180}}, {0.14, 0, -0.05, 0})};
-    double areaMm2 = 0;
-    for (const Tracing& piece : pieces) areaMm2 += signedAreaMm2(piece.cutting);
-    for (Tracing& piece : pieces) scale(piece, std::sqrt(kDressMm2 / areaMm2));
+    bringToDressSize(pieces);
+    return pieces;
+}
+
+std::vector<Tracing> randomDress(unsigned seed) {
+    SeededRandom random(seed);
+    auto pieces = madeUpDress();
+    for (Tracing& piece : pieces) {
+        const double byX = 0.7 + 0.6 * random.part();
+        stretch(piece, byX, 0.7 + 0.6 * random.part());
+    }
+    bringToDressSize(pieces);
     return pieces;
 }
 

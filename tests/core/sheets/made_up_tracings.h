@@ -16,4 +16,8 @@ namespace coutil {
 // concave bodies, as the page packing of our reference measurements used (with other outlines).
 [[nodiscard]] std::vector<Tracing> madeUpDress();
 
+// The dress with every piece stretched by its own random amounts, 0.7 to 1.3 each way, and all of
+// it brought back to 1.84 m2.
+[[nodiscard]] std::vector<Tracing> randomDress(unsigned seed);
+
 }  // namespace coutil
