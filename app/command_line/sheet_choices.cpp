@@ -58,9 +58,10 @@ std::optional<Number> ChoiceReader::numberOf(const char* option) {
 }
 
 // The range of a length, as the check of the options itself tells it.
-std::vector<Figure> rangeOf(long long SheetOptions::*um, SheetOptions options) {
-    options.*um = -1;
-    for (const Problem& problem : checkSheetOptions(options))
+std::vector<Figure> rangeOf(long long SheetOptions::*um, const SheetOptions& options) {
+    SheetOptions wrong = options;
+    wrong.*um = -1;
+    for (const Problem& problem : checkSheetOptions(wrong))
         if (problem.code == ProblemCode::sheetOptionOutOfRange) return problem.figures;
     return {};
 }
