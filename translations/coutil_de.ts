@@ -1980,6 +1980,18 @@ Nahtzugabe: %4</translation>
         <comment>position: across, up</comment>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Not saved: another program has changed %1 since it was opened here. Save under another name to keep both, or save anyway and lose what the other program wrote.</source>
+        <translation>Nicht gespeichert: Ein anderes Programm hat %1 geändert, seit die Mappe hier geöffnet wurde. Unter anderem Namen speichern, um beides zu behalten, oder trotzdem speichern und verlieren, was das andere Programm geschrieben hat.</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Speichern unter …</translation>
+    </message>
+    <message>
+        <source>Save anyway</source>
+        <translation>Trotzdem speichern</translation>
+    </message>
 </context>
 <context>
     <name>coutil::MeasureBench</name>

@@ -97,22 +97,30 @@ ExitCode put(const Call& call, const DraftInput& input) {
     return ExitCode::done;
 }
 
-ExitCode refusedBy(const std::vector<InputFault>& faults) {
+ExitCode refusedBy(const std::vector<InputFault>& faults, LengthUnit unit) {
     std::vector<Problem> all;
     for (const InputFault& fault : faults) {
-        sayProblems(fault.problems, LengthUnit::centimetre, fault.where);
+        sayProblems(fault.problems, unit, fault.where);
         all.insert(all.end(), fault.problems.begin(), fault.problems.end());
     }
     return exitCodeFor(all);
+}
+
+// Every problem in the unit that its figure was written in: a style's entries are millimetres.
+void sayInUnitOfInput(const std::vector<Problem>& problems, LengthUnit ofMeasurements) {
+    for (const Problem& problem : problems) {
+        const bool isOfStyle = problem.code == ProblemCode::styleValueOutOfRange;
+        sayProblems({problem}, isOfStyle ? LengthUnit::millimetre : ofMeasurements);
+    }
 }
 
 ExitCode run(const Call& call) {
     for (const auto& problem : {checkBlock(call), checkDate(call)})
         if (problem) return failedBy({*problem});
     const ReadInput read = readDraftInput(call);
-    if (!read.faults.empty()) return refusedBy(read.faults);
+    if (!read.faults.empty()) return refusedBy(read.faults, read.input.set.unit);
     const GarmentOutcome outcome = draftGarment(read.input.set, read.input.style);
-    sayProblems(outcome.problems, read.input.set.unit);
+    sayInUnitOfInput(outcome.problems, read.input.set.unit);
     if (!outcome.tracings) return exitCodeFor(outcome.problems);
     return put(call, read.input);
 }

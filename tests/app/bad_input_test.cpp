@@ -72,6 +72,20 @@ TEST_F(BadInput, styleOutOfReason) {
     expectSetRefused("panel_shares=[1,2", {});
 }
 
+// What is refused is told in the unit it was written in, not in one the maker never used.
+TEST_F(BadInput, figuresAreToldInTheirOwnUnit) {
+    const std::string start = R"({"coutil": "measurements", "version": 1, "unit": ")";
+    const std::string values = R"(", "values": {"waist_girth": 5, "bust_girth": "970 mm", )"
+                               R"("under_bust_girth": "835 mm", "top_hip_girth": "920 mm", )"
+                               R"("hip_girth": "1030 mm", "waist_to_bust": "170 mm", )"
+                               R"("waist_to_under_bust": "85 mm", "waist_to_hip": "210 mm"}})";
+    expectTextRefused(start + "in" + values, {" 5 in", "15 3/4 in"});
+    expectTextRefused(start + "mm" + values, {" 5 mm", "400 mm"});
+    expectTextRefused(start + "cm" + values, {" 5 cm", "40 cm"});
+    expectSetRefused("lacing_gap=-50", {" -50 mm", "300 mm"});
+    expectSetRefused("ease.waist=-900", {" -900 mm", "-400 mm"});
+}
+
 TEST_F(BadInput, unknownNames) {
     expectSetRefused("wasit_girth=76", {"wasit_girth"});
     expectSetRefused("ease.wiast=-40", {"wiast"});

@@ -23,6 +23,7 @@ DraftBench::DraftBench(FolioDocument& document, Table& table, QWidget* parent)
       problems_(new ProblemList),
       estimates_(new EstimateList) {
     auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(kCardMarginPx, 0, kCardMarginPx, kCardMarginPx);
     column->setSpacing(4);
     column->addWidget(cardHeading(tr("Problems")));
     column->addWidget(problems_);

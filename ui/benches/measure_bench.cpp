@@ -23,7 +23,6 @@ namespace coutil {
 
 namespace {
 
-constexpr int kMarginPx = 16;
 constexpr int kRowGapPx = 8;
 constexpr int kGroupGapPx = 14;
 
@@ -67,7 +66,7 @@ QString MeasureBench::benchName() const { return tr("Measure"); }
 QWidget* MeasureBench::buildRows() {
     auto* list = new QWidget;
     auto* column = new QVBoxLayout(list);
-    column->setContentsMargins(kMarginPx, kMarginPx, kMarginPx, kMarginPx);
+    column->setContentsMargins(kCardMarginPx, kCardMarginPx, kCardMarginPx, kCardMarginPx);
     column->setSpacing(kRowGapPx);
     column->addWidget(head_);
     for (const MeasurementGroup& group : measurementGroups()) {
@@ -108,7 +107,7 @@ void MeasureBench::connectRow(MeasurementRow* row) {
 QWidget* MeasureBench::buildHelp() {
     auto* help = new QWidget;
     auto* row = new QHBoxLayout(help);
-    row->setContentsMargins(kMarginPx, 10, kMarginPx, 10);
+    row->setContentsMargins(kCardMarginPx, 10, kCardMarginPx, 10);
     row->setSpacing(14);
     auto* words = new QVBoxLayout;
     words->setSpacing(6);

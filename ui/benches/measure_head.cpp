@@ -47,15 +47,18 @@ MeasureHead::MeasureHead(FolioDocument& document, QWidget* parent)
     by_->setPlaceholderText(tr("who held the tape"));
     newSet_->setToolTip(tr("A copy of these measurements, taken today"));
     newSet_->setAccessibleName(tr("New measurement set"));
-    auto* setRow = new QHBoxLayout;
-    setRow->setSpacing(6);
-    setRow->addWidget(sets_, 1);
-    setRow->addWidget(newSet_);
+    auto* dateRow = new QHBoxLayout;
+    dateRow->setSpacing(6);
+    dateRow->addWidget(date_);
+    dateRow->addStretch(1);
+    dateRow->addWidget(newSet_);
     form->addRow(tr("Client"), client_);
-    form->addRow(tr("Draft from"), setRow);
-    form->addRow(tr("Taken on"), date_);
+    form->addRow(tr("Draft from"), sets_);
+    form->addRow(tr("Taken on"), dateRow);
     form->addRow(tr("Taken by"), by_);
     form->addRow(tr("Note"), note_);
+    sets_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    date_->setAccessibleName(tr("Taken on"));
     sets_->setAccessibleName(tr("Measurement set the garment is drafted from"));
     connect(client_, &QLineEdit::textEdited, this, &MeasureHead::takeClient);
     connect(sets_, &ChoiceField::chosen, this, &MeasureHead::chooseSet);
@@ -101,6 +104,7 @@ void MeasureHead::showSets() {
     }
     sets_->setChoices(choices);
     sets_->setValue(shownIndex);
+    sets_->setToolTip(sets_->currentText());
     sets_->setEnabled(sets.size() > 1);
 }
 

@@ -43,6 +43,7 @@ void PrintBench::buildCard() {
     printFirst_->setObjectName(QStringLiteral("printFirst"));
 
     auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(kCardMarginPx, 0, kCardMarginPx, kCardMarginPx);
     column->setSpacing(4);
     column->addWidget(cardHeading(tr("Sheets")));
     column->addWidget(count_);

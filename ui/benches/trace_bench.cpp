@@ -20,6 +20,7 @@ TraceBench::TraceBench(FolioDocument& document, Table& table, QWidget* parent)
       cuts_(new CutList),
       problems_(new ProblemList) {
     auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(kCardMarginPx, 0, kCardMarginPx, kCardMarginPx);
     column->setSpacing(4);
     column->addWidget(cardHeading(tr("Problems")));
     column->addWidget(problems_);

@@ -1,12 +1,12 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <optional>
 #include <utility>
 #include <vector>
 
+#include "ui/canvas/label_places.h"
 #include "ui/canvas/scene_painter.h"
 
 namespace coutil {
@@ -20,7 +20,6 @@ constexpr double kPencilPx = 1.25;
 constexpr double kHairlinePx = 1.0;
 constexpr double kSmallestNumberPx = 9;
 constexpr double kLargestNumberPx = 56;
-constexpr std::array kLabelPx{11, 10, 9};
 
 QPen cosmetic(const QColor& colour, double widthPx, Qt::PenStyle style = Qt::SolidLine) {
     QPen pen(colour, widthPx, style, Qt::RoundCap, Qt::RoundJoin);
@@ -32,33 +31,12 @@ QPen cosmetic(const QColor& colour, double widthPx, Qt::PenStyle style = Qt::Sol
 struct Block {
     QRectF number;
     int numberPx = 0;
-    QRectF label;
-    int labelPx = 0;
+    LabelPlace label;
 };
 
-void placeLabel(const ScenePanel& panel, const TableLook& look, Block& block) {
-    if (panel.label.isEmpty()) return;
-    const QRectF room = look.view.toPx(panel.labelRoom);
-    QFont font(look.font);
-    for (const int px : kLabelPx) {
-        font.setPixelSize(px);
-        const QFontMetricsF metrics(font);
-        double widest = 0;
-        for (const QString& line : panel.label) {
-            widest = std::max(widest, metrics.horizontalAdvance(line));
-        }
-        const double high = static_cast<double>(panel.label.size()) * metrics.lineSpacing();
-        if (widest > room.width() || high > room.height()) continue;
-        block.labelPx = px;
-        block.label = QRectF(0, 0, widest, high);
-        block.label.moveCenter(room.center());
-        return;
-    }
-}
-
-Block blockOf(const ScenePanel& panel, const TableLook& look) {
+Block blockOf(const ScenePanel& panel, const TableLook& look, const LabelPlace& label) {
     Block block;
-    placeLabel(panel, look, block);
+    block.label = label;
     const QRectF room = look.view.toPx(panel.numberRoom);
     const double letters = std::max(1.0, static_cast<double>(panel.number.size()));
     const double high =
@@ -99,7 +77,8 @@ std::optional<std::pair<double, double>> partInside(const QLineF& line, const QR
 // The grain line, open where number and label stand; an end that would lie under them draws back.
 void paintGrain(QPainter& painter, const TableLook& look, const QLineF& grain, const Block& block) {
     QLineF line(look.view.toPx(grain.p1()), look.view.toPx(grain.p2()));
-    const auto hidden = partInside(line, block.number.united(block.label).adjusted(-5, -5, 5, 5));
+    const QRectF label = block.label.isInside ? block.label.box : QRectF();
+    const auto hidden = partInside(line, block.number.united(label).adjusted(-5, -5, 5, 5));
     painter.setPen(cosmetic(look.colours.cutting, kHairlinePx));
     std::vector<QLineF> shown{line};
     if (hidden) {
@@ -124,11 +103,11 @@ void paintBlock(QPainter& painter, const TableLook& look, const ScenePanel& pane
         painter.setPen(look.colours.paleNumber);
         painter.drawText(block.number, Qt::AlignCenter | Qt::TextDontClip, panel.number);
     }
-    if (block.labelPx == 0) return;
-    font.setPixelSize(block.labelPx);
+    if (block.label.sizePx == 0) return;
+    font.setPixelSize(block.label.sizePx);
     painter.setFont(font);
     painter.setPen(look.colours.text);
-    painter.drawText(block.label, Qt::AlignHCenter | Qt::AlignTop | Qt::TextDontClip,
+    painter.drawText(block.label.box, Qt::AlignHCenter | Qt::AlignTop | Qt::TextDontClip,
                      panel.label.join('\n'));
 }
 
@@ -172,6 +151,7 @@ void paintMarks(QPainter& painter, const TableLook& look, const ScenePanel& pane
 
 void paintPanels(QPainter& painter, const TableLook& look) {
     const QRectF seen = look.area.adjusted(-4, -4, 4, 4);
+    const std::vector<LabelPlace> labels = labelPlaces(look);
     for (std::size_t i = 0; i < look.scene.panels.size(); ++i) {
         if (!look.view.toPx(look.flat.panels[i].box).intersects(seen)) continue;
         const ScenePanel& panel = look.scene.panels[i];
@@ -179,7 +159,7 @@ void paintPanels(QPainter& painter, const TableLook& look) {
         painter.setTransform(look.view.transform(), true);
         paintOutlines(painter, look, panel, look.colours.tints[i % look.colours.tints.size()]);
         painter.restore();
-        const Block block = blockOf(panel, look);
+        const Block block = blockOf(panel, look, labels[i]);
         if (panel.grain) paintGrain(painter, look, *panel.grain, block);
         paintMarks(painter, look, panel);
         paintBlock(painter, look, panel, block);

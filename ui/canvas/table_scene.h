@@ -45,7 +45,7 @@ struct ScenePanel {
     std::optional<QLineF> grain;  // lower end, upper end
     QRectF numberRoom;            // free place for the number; null: no number
     QRectF labelRoom;             // free place for the label
-    QStringList label;            // its lines, may be empty
+    QStringList label;            // its lines, may be empty; stands beneath where no room is
 };
 
 // A level across all panels.

@@ -84,6 +84,7 @@ void FolioDocument::open(Folio folio, std::filesystem::path file) {
 
 void FolioDocument::openRecovered(Folio folio, std::filesystem::path original) {
     open(std::move(folio), std::move(original));
+    onDisk_ = readFolio(file_).value;  // the recovered work is not what stands there
     undoStack_.resetClean();
     recordNow();
 }
@@ -98,6 +99,7 @@ void FolioDocument::close() {
 void FolioDocument::show(Folio folio, std::filesystem::path file) {
     folio_ = std::move(folio);
     file_ = std::move(file);
+    onDisk_ = folio_;
     garmentIndex_ = 0;
     hasStoreFailed_ = false;
     ++mergeRun_;
@@ -111,10 +113,18 @@ std::optional<Problem> FolioDocument::save(const std::filesystem::path& file) {
     endMerging();
     if (auto problem = writeFolio(folio_, file)) return problem;
     file_ = file;
+    onDisk_ = folio_;
     undoStack_.setClean();
     dropWorkingCopy();
     emit fileChanged();
     return std::nullopt;
+}
+
+bool FolioDocument::hasFileChanged() const {
+    if (file_.empty()) return false;
+    const Outcome<Folio> there = readFolio(file_);
+    if (!there) return there.problems.front().code != ProblemCode::fileMissing;
+    return there.value != onDisk_;
 }
 
 void FolioDocument::change(const Folio& after, const QString& words, const QString& mergeKey) {

@@ -49,6 +49,9 @@ class FolioDocument : public QObject {
     void openRecovered(Folio folio, std::filesystem::path original);
     void close();  // nothing is open afterwards; unsaved work and its working copy are dropped
     [[nodiscard]] std::optional<Problem> save(const std::filesystem::path& file);
+    // Whether another program wrote something else into file() since it was opened or saved here;
+    // false when nothing is there (any more). Reads the file.
+    [[nodiscard]] bool hasFileChanged() const;
 
     // One undo step. Steps with the same non-empty mergeKey that follow each other merge (typing in
     // one field, one slider drag); a step that ends where it began vanishes. endMerging() closes
@@ -81,6 +84,7 @@ class FolioDocument : public QObject {
     Folio folio_;
     bool isOpen_ = false;
     std::filesystem::path file_;
+    std::optional<Folio> onDisk_;  // what file_ held when it was opened or saved here
     int garmentIndex_ = 0;
     int mergeRun_ = 0;
     GarmentOutcome drafted_;

@@ -1,9 +1,15 @@
 #include "ui/fields/choice_field.h"
 
 #include <QSignalBlocker>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
 #include <QWheelEvent>
 
 namespace coutil {
+
+namespace {
+constexpr int kTextAirPx = 4;
+}  // namespace
 
 ChoiceField::ChoiceField(QWidget* parent) : QComboBox(parent) {
     setFocusPolicy(Qt::StrongFocus);
@@ -32,6 +38,19 @@ void ChoiceField::setValue(int value) {
 }
 
 int ChoiceField::value() const { return currentIndex() < 0 ? -1 : currentData().toInt(); }
+
+// Words too long for the field end in an ellipsis instead of in the middle of a letter.
+void ChoiceField::paintEvent(QPaintEvent*) {
+    QStylePainter painter(this);
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    const QRect room =
+        style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);
+    option.currentText =
+        fontMetrics().elidedText(currentText(), Qt::ElideRight, room.width() - kTextAirPx);
+    painter.drawComplexControl(QStyle::CC_ComboBox, option);
+    painter.drawControl(QStyle::CE_ComboBoxLabel, option);
+}
 
 void ChoiceField::wheelEvent(QWheelEvent* event) {
     if (hasFocus()) {

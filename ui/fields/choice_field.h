@@ -26,6 +26,7 @@ class ChoiceField : public QComboBox {
     void chosen(int value);  // by the maker, and different from before
 
   protected:
+    void paintEvent(QPaintEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
 
   private:

@@ -97,6 +97,15 @@ void FolioFiles::openFile(const QString& file) {
 bool FolioFiles::save() {
     if (!document_.isOpen()) return false;
     if (document_.file().empty()) return saveAs();
+    const QString file = fileNameOf(document_.file());
+    if (!document_.hasFileChanged()) return saveTo(file);
+    emit changedElsewhere(QDir::toNativeSeparators(file));
+    return false;
+}
+
+bool FolioFiles::saveAnyway() {
+    if (!document_.isOpen()) return false;
+    if (document_.file().empty()) return saveAs();
     return saveTo(fileNameOf(document_.file()));
 }
 
@@ -114,6 +123,7 @@ bool FolioFiles::saveTo(const QString& file) {
     }
     remember(absolute);
     openSettings()->setValue(kUnitKey, static_cast<int>(document_.folio().unit));
+    emit saved();
     emit told(tr("Saved as %1.").arg(QDir::toNativeSeparators(absolute)));
     emit listsChanged();
     return true;

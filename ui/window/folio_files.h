@@ -29,12 +29,16 @@ class FolioFiles : public QObject {
     void openDemo();
     void chooseAndOpen();
     void openFile(const QString& file);
+    // Not over what another program has written into the file meanwhile: then changedElsewhere().
     bool save();
+    bool saveAnyway();  // over that too
     bool saveAs();
     void close();
     void recover(const Recoverable& found);
 
   signals:
+    void changedElsewhere(const QString& file);
+    void saved();
     void failed(const coutil::Problem& problem);
     void told(const QString& text);
     void listsChanged();   // recent files or unsaved work

@@ -83,7 +83,7 @@ void GarmentLine::fitNames() {
     const QFontMetrics clientMetrics = client_->fontMetrics();
     const QFontMetrics garmentMetrics = button_->fontMetrics();
     const int clientWants = clientMetrics.horizontalAdvance(clientName_) + 1;
-    const int garmentWants = garmentMetrics.horizontalAdvance(garmentName_) + kArrowPx;
+    const int garmentWants = garmentMetrics.horizontalAdvance(garmentName_) + kArrowPx + 1;
     const int clientGets = std::min(clientWants, std::max(room - garmentWants, room / 2));
     const int garmentGets = std::min(garmentWants, room - clientGets);
     client_->setFixedWidth(clientGets);

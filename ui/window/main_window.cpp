@@ -210,6 +210,16 @@ void MainWindow::fail(const Problem& problem) {
     messages_->say({problemSentence(problem, document_.folio().unit), true, {}, {}});
 }
 
+// Nothing is written until the maker has chosen.
+void MainWindow::warnOfOtherWriter(const QString& file) {
+    otherWriterText_ =
+        tr("Not saved: another program has changed %1 since it was opened here. Save under another "
+           "name to keep both, or save anyway and lose what the other program wrote.")
+            .arg(file);
+    messages_->say({otherWriterText_, true, tr("Save as…"), [this] { files_->saveAs(); },
+                    tr("Save anyway"), [this] { files_->saveAnyway(); }});
+}
+
 void MainWindow::showKeys() {
     if (keySheet_ == nullptr) keySheet_ = new KeySheet(this);
     if (keySheet_->isVisible()) {

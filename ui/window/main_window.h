@@ -73,6 +73,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] PrintBench& enterPrintBench();
     void pointAtProblems();
     void fail(const Problem& problem);
+    void warnOfOtherWriter(const QString& file);
     void showKeys();
 
     FolioDocument document_;
@@ -86,6 +87,7 @@ class MainWindow : public QMainWindow {
     StatusLine* foot_;
     FolioFiles* files_;
     KeySheet* keySheet_ = nullptr;
+    QString otherWriterText_;      // said while a save waits for the maker's word; else empty
     PrintBench* print_ = nullptr;  // one of the benches
     QList<Bench*> benches_;
     int benchIndex_ = -1;

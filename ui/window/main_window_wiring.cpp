@@ -36,6 +36,8 @@ void MainWindow::addBenchKeys() {
 
 void MainWindow::connectFiles() {
     connect(files_, &FolioFiles::failed, this, &MainWindow::fail);
+    connect(files_, &FolioFiles::changedElsewhere, this, &MainWindow::warnOfOtherWriter);
+    connect(files_, &FolioFiles::saved, this, [this] { messages_->takeBack(otherWriterText_); });
     connect(files_, &FolioFiles::told, this, [this](const QString& text) {
         messages_->say({text, false, {}, {}});
     });

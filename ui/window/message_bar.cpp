@@ -18,7 +18,11 @@ constexpr int kMarkWidthPx = 4;
 }  // namespace
 
 MessageBar::MessageBar(QWidget* parent)
-    : QFrame(parent), text_(new QLabel), action_(new QPushButton), close_(new QToolButton) {
+    : QFrame(parent),
+      text_(new QLabel),
+      action_(new QPushButton),
+      otherAction_(new QPushButton),
+      close_(new QToolButton) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(16, 6, 8, 6);
     row->setSpacing(12);
@@ -30,17 +34,22 @@ MessageBar::MessageBar(QWidget* parent)
     close_->setToolTip(close_->accessibleName());
     row->addWidget(text_, 1);
     row->addWidget(action_);
+    row->addWidget(otherAction_);
     row->addWidget(close_);
     goesAway_.setSingleShot(true);
     goesAway_.setInterval(kNoteStaysMs);
     connect(&goesAway_, &QTimer::timeout, this, &MessageBar::dismiss);
     connect(close_, &QToolButton::clicked, this, &MessageBar::dismiss);
-    connect(action_, &QPushButton::clicked, this, [this] {
-        const auto action = waiting_.isEmpty() ? nullptr : waiting_.first().action;
-        dismiss();
-        if (action) action();
-    });
+    connect(action_, &QPushButton::clicked, this, [this] { act(&Message::action); });
+    connect(otherAction_, &QPushButton::clicked, this, [this] { act(&Message::otherAction); });
     hide();
+}
+
+void MessageBar::act(std::function<void()> Message::*action) {
+    if (waiting_.isEmpty()) return;
+    const std::function<void()> taken = waiting_.first().*action;
+    dismiss();
+    if (taken) taken();
 }
 
 void MessageBar::say(const Message& message) {
@@ -55,6 +64,11 @@ void MessageBar::say(const Message& message) {
 void MessageBar::dismiss() {
     if (!waiting_.isEmpty()) waiting_.removeFirst();
     showFirst();
+}
+
+void MessageBar::takeBack(const QString& text) {
+    const auto gone = waiting_.removeIf([&text](const Message& m) { return m.text == text; });
+    if (gone > 0) showFirst();
 }
 
 void MessageBar::dismissAll() {
@@ -80,6 +94,9 @@ void MessageBar::showFirst() {
     action_->setText(first.actionWords);
     action_->setAccessibleName(first.actionWords);
     action_->setVisible(!first.actionWords.isEmpty());
+    otherAction_->setText(first.otherWords);
+    otherAction_->setAccessibleName(first.otherWords);
+    otherAction_->setVisible(!first.otherWords.isEmpty());
     dye();
     show();
     if (!first.isError && !first.action) goesAway_.start();

@@ -22,12 +22,15 @@ class MessageBar : public QFrame {
         bool isError = false;
         QString actionWords;           // empty: no button
         std::function<void()> action;  // when the button is pressed; the message is then gone
+        QString otherWords{};          // a second way out, in the same manner
+        std::function<void()> otherAction{};
     };
 
     explicit MessageBar(QWidget* parent = nullptr);
 
     void say(const Message& message);
     void dismiss();                           // the shown one; the next that waits comes up
+    void takeBack(const QString& text);       // it is no longer so
     void dismissAll();                        // a new folio: nothing old is said about it
     [[nodiscard]] QString shownText() const;  // empty: nothing is said
     [[nodiscard]] bool isErrorShown() const;
@@ -39,12 +42,14 @@ class MessageBar : public QFrame {
 
   private:
     void showFirst();
+    void act(std::function<void()> Message::*action);
     void dye();
 
     QList<Message> waiting_;  // the first is the one shown
     QTimer goesAway_;
     QLabel* text_;
     QPushButton* action_;
+    QPushButton* otherAction_;
     QToolButton* close_;
 };
 

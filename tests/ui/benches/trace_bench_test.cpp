@@ -9,6 +9,7 @@
 #include "core/tracing/tracing.h"
 #include "tests/ui/benches/invented_folio.h"
 #include "ui/benches/cut_list.h"
+#include "ui/canvas/label_places.h"
 #include "ui/canvas/table.h"
 #include "ui/document/folio_document.h"
 #include "ui/fields/length_field.h"
@@ -57,6 +58,37 @@ TEST_F(TraceBenchTest, showsEveryTracingWithItsCuttingLine) {
         EXPECT_GT(cutting.width(), sewing.width() + 9);  // 10 mm a seam less what leans
         EXPECT_FALSE(panel.notches.empty());
         EXPECT_FALSE(panel.label.isEmpty());
+    }
+}
+
+// How many to cut stands on every piece of every corset, on a laptop's table too, and on no line.
+TEST_F(TraceBenchTest, everyPieceTellsHowManyToCut) {
+    for (int panels = 4; panels <= 7; ++panels) {
+        Style style = document.garment()->pencil.style;
+        style.panelsPerHalf = panels;
+        document.changeStyle(style, "panels");
+        for (const QSize& size : {QSize(700, 600), QSize(868, 732), QSize(1500, 1000)}) {
+            table.resize(size);
+            table.fit();
+            const TableScene& scene = table.scene();
+            const FlatScene flat = flattenedScene(scene);
+            const TableLook look{scene,        flat,        table.view(), tableColours(false),
+                                 table.rect(), table.font()};
+            const std::vector<LabelPlace> places = labelPlaces(look);
+            ASSERT_EQ(places.size(), tracings().size());
+            for (std::size_t i = 0; i < places.size(); ++i) {
+                const QRectF& box = places[i].box;
+                EXPECT_GE(places[i].sizePx, 9) << panels << " " << size.width() << " " << i;
+                EXPECT_FALSE(isCrossed(scene, flat, table.view(), box)) << panels << " " << i;
+                EXPECT_TRUE(QRectF(table.rect()).contains(box)) << panels << " " << i;
+                for (std::size_t j = 0; j < i; ++j) EXPECT_FALSE(box.intersects(places[j].box));
+                for (const QLineF& level : scene.panels[i].levels) {
+                    const QRectF line =
+                        QRectF(table.view().toPx(level.p1()), table.view().toPx(level.p2()));
+                    EXPECT_FALSE(box.intersects(line.normalized().adjusted(0, -0.5, 0, 0.5)));
+                }
+            }
+        }
     }
 }
 

@@ -51,5 +51,33 @@ TEST(MessageBar, theActionIsDoneOnceAndTheMessageGoes) {
     EXPECT_TRUE(bar.isHidden());
 }
 
+TEST(MessageBar, twoWaysOutAreOffered) {
+    MessageBar bar;
+    QStringList taken;
+    const MessageBar::Message message{
+        "Another program wrote it.", true,          "Save as",
+        [&taken] { taken << "as"; }, "Save anyway", [&taken] { taken << "anyway"; }};
+    const auto buttons = bar.findChildren<QPushButton*>();
+    ASSERT_EQ(buttons.size(), 2);
+    for (QPushButton* button : buttons) {
+        bar.say(message);
+        button->click();
+        EXPECT_TRUE(bar.isHidden());
+    }
+    EXPECT_EQ(taken, (QStringList{"as", "anyway"}));
+    bar.say({"Saved.", false, {}, {}});
+    EXPECT_TRUE(buttons[1]->isHidden());
+}
+
+TEST(MessageBar, whatIsNoLongerSoIsTakenBack) {
+    MessageBar bar;
+    bar.say({"Another program wrote it.", true, {}, {}});
+    bar.say({"Can't be read.", true, {}, {}});
+    bar.takeBack("Another program wrote it.");
+    EXPECT_EQ(bar.shownText(), "Can't be read.");
+    bar.takeBack("Can't be read.");
+    EXPECT_TRUE(bar.isHidden());
+}
+
 }  // namespace
 }  // namespace coutil

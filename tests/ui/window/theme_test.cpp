@@ -39,7 +39,7 @@ TEST_F(ThemeTest, switchesTheWholeWindowAtOnceAndIsRemembered) {
     const QImage dark = window_->grab().toImage();
     // Every corner of the window turned over: top line, table, card, foot.
     for (const QPoint& place :
-         {QPoint(640, 4), QPoint(300, 500), QPoint(1150, 700), QPoint(400, light.height() - 3)}) {
+         {QPoint(640, 4), QPoint(300, 500), QPoint(916, 700), QPoint(400, light.height() - 3)}) {
         EXPECT_GT(light.pixelColor(place).lightness(), 180) << place.x() << " " << place.y();
         EXPECT_LT(dark.pixelColor(place).lightness(), 90) << place.x() << " " << place.y();
     }
