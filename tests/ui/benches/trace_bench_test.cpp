@@ -64,7 +64,7 @@ TEST_F(TraceBenchTest, showsEveryTracingWithItsCuttingLine) {
 // How many to cut stands on every piece of every corset, on a laptop's table too, and on no line.
 TEST_F(TraceBenchTest, everyPieceTellsHowManyToCut) {
     for (int panels = 4; panels <= 7; ++panels) {
-        Style style = document.garment()->pencil.style;
+        Style style = document.garment()->pencils.back().style;
         style.panelsPerHalf = panels;
         document.changeStyle(style, "panels");
         for (const QSize& size : {QSize(700, 600), QSize(868, 732), QSize(1500, 1000)}) {
