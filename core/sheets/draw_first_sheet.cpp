@@ -71,7 +71,7 @@ void writeNotes(Column& column, const SheetWords& words, double textMm) {
 // The square with its lower left corner at `corner`, bars below and to the right, and in it the
 // words on measuring; on a small page all the others too.
 void drawFigure(SheetDrawing& drawing, const Point& corner, const Correction& factor,
-                const SheetWords& words, bool isSmallPage) {
+                const SheetWords& words, bool isSmallPage, bool isOnlyPage) {
     const Vector side(kSquareMm * factor.x, kSquareMm * factor.y);
     const Point far = corner + side;
     drawing.strokes.push_back(
@@ -106,37 +106,27 @@ void drawFigure(SheetDrawing& drawing, const Point& corner, const Correction& fa
                                   9});
     Column inside(drawing, Point(corner.x() + 9, far.y() - 9), kSquareMm - 16);
     const double textMm = isSmallPage ? kSmallMm : kBodyMm;
-    inside.write(words.measureFirst, textMm);
+    inside.write(isOnlyPage ? words.measureBeforeCutting : words.measureFirst, textMm);
     inside.skip(textMm);
     inside.write(words.correctionHint, textMm);
     inside.skip(textMm);
     if (isSmallPage) writeNotes(inside, words, textMm);
 }
 
-void writeTitle(Column& column, const SheetDrawing& drawing, const SheetPlan& plan,
-                const SheetWords& words) {
-    column.write(words.title.garment.empty() ? drawing.name : words.title.garment, kTitleMm);
+void writeTitle(Column& column, const SheetPlan& plan, const SheetWords& words) {
+    column.write(words.title.garment.empty() ? words.firstSheet : words.title.garment, kTitleMm);
     column.write(joinedBy({words.title.client, stateOf(words)}, ", "), kBodyMm);
     column.skip(kGapMm / 3);
     column.write(words.scaleNote, kHeadingMm);
-    column.write(joinedBy({drawing.name, plan.options.paper.name,
-                           filled(words.pageOf, "1", std::to_string(plan.sheets.size() + 1))},
+    column.write(joinedBy({words.firstSheet, plan.options.paper.name,
+                           filled(words.pageOf, "1", std::to_string(pagesOf(plan)))},
                           ", "),
                  kBodyMm);
     column.skip(kGapMm);
 }
 
-}  // namespace
-
-SheetDrawing drawFirstSheet(const SheetPlan& plan, const std::vector<Tracing>& tracings,
-                            const SheetWords& words) {
-    SheetDrawing drawing;
-    drawing.name = words.firstSheet;
-    drawing.widthMm = mm(plan.sheetWidthUm);
-    drawing.heightMm = mm(plan.sheetHeightUm);
-    drawing.marginMm = mm(plan.options.marginUm);
-    const double inset = drawing.marginMm + 1;
-    const Box page{Point(inset, inset), Point(drawing.widthMm - inset, drawing.heightMm - inset)};
+void drawInside(const SheetPlan& plan, const std::vector<Tracing>& tracings,
+                const SheetWords& words, const Box& page, SheetDrawing& drawing) {
     const double beside = page.widthMm() - kFigureMm - kGapMm;
     const bool isWide = page.widthMm() > page.heightMm() && beside >= kLeastBesideMm;
     const bool isSmall = beside < kLeastBesideMm;
@@ -144,11 +134,11 @@ SheetDrawing drawFirstSheet(const SheetPlan& plan, const std::vector<Tracing>& t
 
     Column column(drawing, Point(page.lowest.x(), page.highest.y()),
                   isWide ? kFigureMm : page.widthMm());
-    writeTitle(column, drawing, plan, words);
+    writeTitle(column, plan, words);
     const double figureTop = column.at().y();
     const double squareTop = figureTop - (kBarMm - kSquareMm) * factor.y;
     const Point corner(page.lowest.x() + 0.5, squareTop - kSquareMm * factor.y);
-    drawFigure(drawing, corner, factor, words, isSmall);
+    drawFigure(drawing, corner, factor, words, isSmall, pagesOf(plan) == 1);
 
     // The map takes what is left: under the figure, or beside it on a wide page.
     Box mapRoom{page.lowest, Point(page.highest.x(), corner.y() - kBarAwayMm - 6)};
@@ -166,7 +156,31 @@ SheetDrawing drawFirstSheet(const SheetPlan& plan, const std::vector<Tracing>& t
     heading.write(filled(words.mapHeading, std::to_string(plan.sheets.size())), kHeadingMm);
     mapRoom.highest.y() = heading.at().y();
     drawSheetMap(plan, tracings, mapRoom, drawing);
+}
+
+}  // namespace
+
+SheetDrawing drawFirstSheet(const SheetPlan& plan, const std::vector<Tracing>& tracings,
+                            const SheetWords& words) {
+    SheetDrawing drawing;
+    drawing.name = words.firstSheet;
+    drawing.widthMm = mm(plan.sheetWidthUm);
+    drawing.heightMm = mm(plan.sheetHeightUm);
+    drawing.marginMm = mm(plan.options.marginUm);
+    const double inset = drawing.marginMm + 1;
+    const Box page{Point(inset, inset), Point(drawing.widthMm - inset, drawing.heightMm - inset)};
+    drawInside(plan, tracings, words, page, drawing);
     return drawing;
+}
+
+void drawFirstBlock(const SheetPlan& plan, const std::vector<Tracing>& tracings,
+                    const SheetWords& words, const Box& box, SheetDrawing& drawing) {
+    const Point& a = box.lowest;
+    const Point& b = box.highest;
+    drawing.strokes.push_back({polylinePath({a, {b.x(), a.y()}, b, {a.x(), b.y()}, a}), 0.12,
+                               SheetDash::solid, SheetInk::frame});
+    const Vector inset = Vector::Constant(3);
+    drawInside(plan, tracings, words, {a + inset, b - inset}, drawing);
 }
 
 }  // namespace coutil

@@ -10,4 +10,8 @@ namespace coutil {
                                           const std::vector<Tracing>& tracings,
                                           const SheetWords& words);
 
+// The same inside a box of the paper of a sheet that shows the pattern too, framed.
+void drawFirstBlock(const SheetPlan& plan, const std::vector<Tracing>& tracings,
+                    const SheetWords& words, const Box& box, SheetDrawing& drawing);
+
 }  // namespace coutil

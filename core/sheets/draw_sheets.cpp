@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <optional>
 
 #include "core/sheets/draw_first_sheet.h"
 #include "core/sheets/draw_joins.h"
@@ -97,8 +98,8 @@ void drawWhatIsShown(const SheetPlan& plan, const Sheet& sheet, const WholeDrawi
     }
 }
 
-SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawing& whole,
-                     const SheetWords& words) {
+SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const std::vector<Tracing>& tracings,
+                     const WholeDrawing& whole, const SheetWords& words) {
     const Sheet& sheet = plan.sheets[index];
     SheetDrawing drawing;
     drawing.name = nameOf(sheet);
@@ -109,17 +110,25 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawin
     const Box frame{onPaper(plan, sheet, shown.lowest), onPaper(plan, sheet, shown.highest)};
     drawFrame(frame, drawing);
     drawWhatIsShown(plan, sheet, whole, drawing);
+    std::optional<Box> block;
+    if (plan.firstBlock && plan.firstBlock->sheet == index) {
+        block = Box{onPaper(plan, sheet, plan.firstBlock->box.lowest),
+                    onPaper(plan, sheet, plan.firstBlock->box.highest)};
+        drawFirstBlock(plan, tracings, words, *block, drawing);
+    }
     FreeRoom room(frame);
     for (const auto& stroke : drawing.strokes) room.take(stroke);
     for (const auto& lettering : drawing.letterings) room.take(aboutBox(lettering));
+    if (block) room.take(*block);
     for (OutlineShape shape : whole.shapes) {
         for (Point& p : shape.points) p = onPaper(plan, sheet, p);
         room.coverBy(shapeOf(std::move(shape.points)));
     }
-    const auto pages = std::to_string(plan.sheets.size() + 1);
     const std::string place =
         joinedBy({filled(words.sheetLabel, drawing.name),
-                  filled(words.pageOf, std::to_string(index + 2), pages), plan.options.paper.name},
+                  filled(words.pageOf, std::to_string(pageOfSheet(plan, index) + 1),
+                         std::to_string(pagesOf(plan))),
+                  plan.options.paper.name},
                  ", ");
     writeImprint(place, {titleLine(words), words.scaleNote}, frame, room, drawing);
     writeLargeName(drawing.name, frame, room, drawing);
@@ -130,10 +139,12 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const WholeDrawin
 
 std::vector<SheetDrawing> drawSheets(const SheetPlan& plan, const std::vector<Tracing>& tracings,
                                      const SheetWords& words) {
-    std::vector<SheetDrawing> drawings{drawFirstSheet(plan, tracings, words)};
+    std::vector<SheetDrawing> drawings;
     const WholeDrawing whole = wholeDrawing(plan, tracings, words);
-    for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
-        drawings.push_back(drawOne(plan, i, whole, words));
+    for (int page = 0; page < pagesOf(plan); ++page) {
+        const auto sheet = sheetOnPage(plan, page);
+        drawings.push_back(sheet ? drawOne(plan, *sheet, tracings, whole, words)
+                                 : drawFirstSheet(plan, tracings, words));
     }
     return drawings;
 }

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/geometry/tolerances.h"
+#include "core/sheets/place_first_block.h"
 #include "core/sheets/sheet_grid.h"
 
 namespace coutil {
@@ -26,12 +27,12 @@ void dropEmptyStart(SheetPlan& plan, std::vector<OutlineShape>& shapes) {
     }
 }
 
-// A roll's page ends where the pieces do, on a whole centimetre, but leaves room for the first
-// page's square.
+// A roll's page ends where the pieces and the first block do, on a whole centimetre; without that
+// block it leaves room for a first page of its own.
 void cutRoll(const std::vector<OutlineShape>& shapes, SheetPlan& plan) {
     if (!plan.options.paper.isRoll || plan.rows != 1) return;
     constexpr double kShortestFrameMm = 280;
-    double top = kShortestFrameMm;
+    double top = plan.firstBlock ? plan.firstBlock->box.highest.y() : kShortestFrameMm;
     for (const auto& shape : shapes) {
         top = std::max(top, shape.box.highest.y() + tolerance::kHalfPenMm);
     }
@@ -82,6 +83,7 @@ Outcome<SheetPlan> finishedPlan(SheetPlan empty, const std::vector<Tracing>& tra
     std::vector<OutlineShape> shapes = shapesOn(plan, tracings);
     dropEmptyStart(plan, shapes);
     keepSheetsUnder(shapes, plan);
+    placeFirstBlock(shapes, plan);
     cutRoll(shapes, plan);
     if (static_cast<int>(plan.sheets.size()) <= kMostSheets) return plan;
     return tooManySheets(plan.options, static_cast<double>(plan.sheets.size()));

@@ -49,35 +49,36 @@ struct SheetDrawing {
 // replaced here.
 struct SheetWords {
     TracingTitle title;
-    std::string firstSheet;      // name of the first page
-    std::string scaleNote;       // "Print at 100 %, actual size, no fitting"
-    std::string pageOf;          // "Page %1 of %2"
-    std::string sheetLabel;      // "Sheet %1"
-    std::string mapHeading;      // "Sheet map: %1 sheets"
-    std::string measureFirst;    // how to measure square and bar, in both directions
-    std::string correctionHint;  // what to type in when they are off
-    std::string joinHint;        // how to cut and join the sheets
-    std::string square;          // "100 mm"
-    std::string bar;             // "4 in"
-    std::string pencil;          // "pencil"
-    std::string revision;        // "revision %1"
-    std::string cutCount;        // "cut %1"
-    std::string mirroredPair;    // "one mirrored"
-    std::string mirroredTwin;    // "mirrored": the printed twin of a pair
-    std::string onFold;          // "on the fold"
-    std::string panel;           // "panel %1"
-    std::string leftSide;        // "left"
-    std::string rightSide;       // "right"
-    std::string grain;           // "grain"
-    std::string estimates;       // one line per estimate shown on the first sheet, may be empty
+    std::string firstSheet;            // name of the first page
+    std::string scaleNote;             // "Print at 100 %, actual size, no fitting"
+    std::string pageOf;                // "Page %1 of %2"
+    std::string sheetLabel;            // "Sheet %1"
+    std::string mapHeading;            // "Sheet map: %1 sheets"
+    std::string measureFirst;          // how to measure square and bar, in both directions
+    std::string measureBeforeCutting;  // the same where everything is on one page
+    std::string correctionHint;        // what to type in when they are off
+    std::string joinHint;              // how to cut and join the sheets
+    std::string square;                // "100 mm"
+    std::string bar;                   // "4 in"
+    std::string pencil;                // "pencil"
+    std::string revision;              // "revision %1"
+    std::string cutCount;              // "cut %1"
+    std::string mirroredPair;          // "one mirrored"
+    std::string mirroredTwin;          // "mirrored": the printed twin of a pair
+    std::string onFold;                // "on the fold"
+    std::string panel;                 // "panel %1"
+    std::string leftSide;              // "left"
+    std::string rightSide;             // "right"
+    std::string grain;                 // "grain"
+    std::string estimates;  // one line per estimate shown on the first sheet, may be empty
     std::vector<std::string> cautions;
     // Names of levels by their key; a level without one (the maker's own) shows its key.
     std::map<std::string, std::string> levels;
 };
 
-// First page (sheet map, 100 mm square, 4 in bars, words), then one per sheet of the plan, in
-// order. The square and the bars carry the correction factors too, so that a corrected print proves
-// itself.
+// The pages of the plan in order (pagesOf). The first shows sheet map, 100 mm square, 4 in bars and
+// words, on a page of its own or on a sheet that has room for them beside the pattern. The square
+// and the bars carry the correction factors too, so that a corrected print proves itself.
 [[nodiscard]] std::vector<SheetDrawing> drawSheets(const SheetPlan& plan,
                                                    const std::vector<Tracing>& tracings,
                                                    const SheetWords& words);

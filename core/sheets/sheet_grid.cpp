@@ -173,6 +173,24 @@ std::string nameOf(const Sheet& sheet) {
     return letters + std::to_string(sheet.column + 1);
 }
 
+int pagesOf(const SheetPlan& plan) {
+    return static_cast<int>(plan.sheets.size()) + (plan.firstBlock ? 0 : 1);
+}
+
+std::optional<std::size_t> sheetOnPage(const SheetPlan& plan, int page) {
+    const auto index = static_cast<std::size_t>(page);
+    if (!plan.firstBlock) return page == 0 ? std::nullopt : std::optional(index - 1);
+    if (page == 0) return plan.firstBlock->sheet;
+    return index <= plan.firstBlock->sheet ? index - 1 : index;
+}
+
+int pageOfSheet(const SheetPlan& plan, std::size_t sheet) {
+    const int page = static_cast<int>(sheet);
+    if (!plan.firstBlock) return page + 1;
+    if (sheet == plan.firstBlock->sheet) return 0;
+    return sheet < plan.firstBlock->sheet ? page + 1 : page;
+}
+
 Correction correctionOf(const SheetPlan& plan) {
     const SheetOptions& options = plan.options;
     return plan.isLandscape ? Correction{options.scaleY, options.scaleX}

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -47,6 +48,12 @@ struct Sheet {
 };
 [[nodiscard]] std::string nameOf(const Sheet& sheet);  // "B3"; rows after Z go AA, AB, ...
 
+// The first page's square, bars, map and words, where they lie on a sheet of the pattern.
+struct FirstBlock {
+    std::size_t sheet = 0;  // index in the plan's sheets
+    Box box;                // on the drawing, mm; free of tracings
+};
+
 // Which tracing lies where and which sheets that touches. All arithmetic of the grid is in whole
 // micrometres. Column 0 starts at x = 0, the lowest row at y = 0.
 struct SheetPlan {
@@ -61,8 +68,16 @@ struct SheetPlan {
     int rows = 0;
     int columns = 0;
     std::vector<PlacedTracing> placed;
-    std::vector<Sheet> sheets;  // those with something on them, row by row
+    std::vector<Sheet> sheets;             // those with something on them, row by row
+    std::optional<FirstBlock> firstBlock;  // none: the first page is a page of its own
 };
+
+// Pages as they are printed, from 0: a first page of its own, or the sheet that carries the first
+// block; then the sheets row by row.
+[[nodiscard]] int pagesOf(const SheetPlan& plan);
+// The sheet (index) on a page, none for a first page of its own.
+[[nodiscard]] std::optional<std::size_t> sheetOnPage(const SheetPlan& plan, int page);
+[[nodiscard]] int pageOfSheet(const SheetPlan& plan, std::size_t sheet);
 
 // The factors that act along x and y of the drawing, as the page is turned.
 struct Correction {

@@ -49,10 +49,12 @@ void PrintBench::enter() {
     page_ = -1;
     TableBench::enter();
     connect(&table(), &Table::clicked, this, [this](const TablePlace& place) {
-        if (place.kind == TablePlace::Kind::sheet) openPage(place.sheet + 1);
+        if (place.kind == TablePlace::Kind::sheet)
+            openPage(pageOfSheet(*plan_, static_cast<std::size_t>(place.sheet)));
     });
     connect(&table(), &Table::activated, this, [this](const TablePlace& place) {
-        if (place.kind == TablePlace::Kind::sheet) openPage(place.sheet + 1);
+        if (place.kind == TablePlace::Kind::sheet)
+            openPage(pageOfSheet(*plan_, static_cast<std::size_t>(place.sheet)));
     });
     connect(&table(), &Table::letGo, this, [this] { openPage(-1); });
 }
@@ -171,20 +173,25 @@ void PrintBench::showPlanWords() {
         return;
     }
     const auto now = static_cast<int>(plan_->sheets.size());
-    QString words = tr("%n sheet(s) of %1 and the first page", nullptr, now)
-                        .arg(QString::fromStdString(options_.paper.name));
+    QString words = plan_->firstBlock ? tr("%n sheet(s) of %1", nullptr, now)
+                                      : tr("%n sheet(s) of %1 and the first page", nullptr, now);
+    words = words.arg(QString::fromStdString(options_.paper.name));
     words += plan_->isLandscape ? tr(", paper across") : tr(", paper upright");
     if (plan_->sheets.size() < firstCount_) {
         words += tr("; %n saved by the search", nullptr,
                     static_cast<int>(firstCount_ - plan_->sheets.size()));
     }
     count_->setText(words + QLatin1Char('.'));
-    pageWords_->setText(page_ < 0 ? tr("Click a sheet to see it as it will print.")
-                        : page_ == 0
-                            ? tr("First page, to be printed and measured alone.")
-                            : tr("Sheet %1.")
-                                  .arg(QString::fromStdString(
-                                      nameOf(plan_->sheets[static_cast<std::size_t>(page_) - 1]))));
+    pageWords_->setText(wordsOfPage());
+}
+
+QString PrintBench::wordsOfPage() const {
+    if (page_ < 0) return tr("Click a sheet to see it as it will print.");
+    const auto sheet = sheetOnPage(*plan_, page_);
+    if (!sheet) return tr("First page, to be printed and measured alone.");
+    const QString name = QString::fromStdString(nameOf(plan_->sheets[*sheet]));
+    return page_ == 0 ? tr("Sheet %1, with the square to measure first.").arg(name)
+                      : tr("Sheet %1.").arg(name);
 }
 
 }  // namespace coutil

@@ -69,6 +69,7 @@ class PrintBench : public TableBench {
     void takeOptions(const SheetOptions& options);
     [[nodiscard]] std::vector<SheetDrawing> drawings() const;
     void tellEnd(const Problem* problem, bool wasStopped);
+    [[nodiscard]] QString wordsOfPage() const;
     void showPlanWords();
 
     std::unique_ptr<QSettings> settings_;

@@ -43,7 +43,7 @@ void SheetMap::setPlan(const std::optional<SheetPlan>& plan) {
         plan_ ? tr("%n sheet(s)", nullptr, static_cast<int>(plan_->sheets.size())) : QString());
 }
 
-int SheetMap::pageCount() const { return plan_ ? static_cast<int>(plan_->sheets.size()) + 1 : 0; }
+int SheetMap::pageCount() const { return plan_ ? pagesOf(*plan_) : 0; }
 
 void SheetMap::setPage(int page) {
     if (page == page_) return;
@@ -53,12 +53,13 @@ void SheetMap::setPage(int page) {
 
 QRectF SheetMap::cellOf(int page) const {
     if (!plan_ || page < 0 || page >= pageCount()) return {};
-    if (page == 0) return QRectF(0, 0, width(), kFirstPageRowPx - 4);
+    const auto index = sheetOnPage(*plan_, page);
+    if (!index) return QRectF(0, 0, width(), kFirstPageRowPx - 4);
     const double ratio = static_cast<double>(plan_->stepYUm) / static_cast<double>(plan_->stepXUm);
     const double cell =
         std::min(static_cast<double>(width()) / plan_->columns,
                  static_cast<double>(height() - kFirstPageRowPx) / plan_->rows / ratio);
-    const Sheet& sheet = plan_->sheets[static_cast<std::size_t>(page) - 1];
+    const Sheet& sheet = plan_->sheets[*index];
     return QRectF(sheet.column * cell, kFirstPageRowPx + sheet.row * cell * ratio, cell,
                   cell * ratio)
         .adjusted(0, 0, -kGapPx, -kGapPx);
@@ -76,10 +77,9 @@ void SheetMap::paintEvent(QPaintEvent*) {
         painter.setPen(QPen(colours.sheet, 1));
         painter.drawRect(cell);
         painter.setPen(page == page_ ? colours.paper : colours.text);
-        const QString name =
-            page == 0
-                ? tr("First page: map and test square")
-                : QString::fromStdString(nameOf(plan_->sheets[static_cast<std::size_t>(page) - 1]));
+        const auto index = sheetOnPage(*plan_, page);
+        const QString name = index ? QString::fromStdString(nameOf(plan_->sheets[*index]))
+                                   : tr("First page: map and test square");
         if (painter.fontMetrics().horizontalAdvance(name) < cell.width() && cell.height() > 10) {
             painter.drawText(cell, Qt::AlignCenter, name);
         }
@@ -92,12 +92,11 @@ void SheetMap::paintEvent(QPaintEvent*) {
 void SheetMap::choose(int page) {
     if (page < -1 || page >= pageCount() || page == page_) return;
     setPage(page);
-    setAccessibleDescription(page < 0 ? tr("Whole drawing")
-                             : page == 0
-                                 ? tr("First page")
-                                 : tr("Sheet %1")
-                                       .arg(QString::fromStdString(nameOf(
-                                           plan_->sheets[static_cast<std::size_t>(page) - 1]))));
+    const auto index = page < 0 ? std::nullopt : sheetOnPage(*plan_, page);
+    setAccessibleDescription(
+        page < 0 ? tr("Whole drawing")
+        : index  ? tr("Sheet %1").arg(QString::fromStdString(nameOf(plan_->sheets[*index])))
+                 : tr("First page"));
     emit pageChosen(page);
 }
 
@@ -112,13 +111,17 @@ void SheetMap::mouseReleaseEvent(QMouseEvent* event) {
 
 // The sheet nearest in the same row or column; the first page lies above them all.
 int SheetMap::besides(int rows, int columns) const {
-    if (page_ <= 0) return page_ + (rows + columns > 0 ? 1 : -1);
-    const Sheet now = plan_->sheets[static_cast<std::size_t>(page_) - 1];
-    for (int page = 1; page < pageCount(); ++page) {
-        const Sheet& other = plan_->sheets[static_cast<std::size_t>(page) - 1];
-        if (other.row == now.row + rows && other.column == now.column + columns) return page;
+    const int next = page_ + (rows + columns > 0 ? 1 : -1);
+    const auto index = page_ < 0 ? std::nullopt : sheetOnPage(*plan_, page_);
+    if (!index) return next;
+    const Sheet now = plan_->sheets[*index];
+    for (int page = 0; page < pageCount(); ++page) {
+        const auto other = sheetOnPage(*plan_, page);
+        if (other && plan_->sheets[*other] == Sheet{now.row + rows, now.column + columns}) {
+            return page;
+        }
     }
-    return page_ + (rows + columns > 0 ? 1 : -1);
+    return next;
 }
 
 void SheetMap::keyPressEvent(QKeyEvent* event) {

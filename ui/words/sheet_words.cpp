@@ -56,6 +56,10 @@ void addInstructions(const SheetOptions& options, SheetWords& words) {
         "Print this page alone first. Measure the square with a ruler in both directions, across "
         "and upwards: each side must be 100 mm, give or take half a millimetre. Or measure both "
         "bars: 4 in. Print the rest only when both directions are right."));
+    words.measureBeforeCutting = text(Words::tr(
+        "Before you cut anything: measure the square with a ruler in both directions, across and "
+        "upwards: each side must be 100 mm, give or take half a millimetre. Or measure both bars: "
+        "4 in. Cut only when both directions are right."));
     words.correctionHint = text(correctionHint(options));
     words.joinHint = text(Words::tr(
         "Joining: cut off the left and the upper edge of a sheet along its frame wherever it has a "

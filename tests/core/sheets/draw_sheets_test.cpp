@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/sheets/sheet_drawing.h"
+#include "core/sheets/sheet_grid.h"
 #include "core/sheets/sheet_lettering.h"
 #include "tests/core/sheets/made_up_tracings.h"
 #include "tests/core/sheets/made_up_words.h"
@@ -67,13 +68,65 @@ TEST(DrawSheets, neighboursAreNamedAndJoinsNumberedOnBothSides) {
 
 TEST(DrawSheets, everyPanelIsLabelledWithWhatToCut) {
     const auto drawings = corsetOn("A0");
-    ASSERT_EQ(drawings.size(), 2U);
+    ASSERT_EQ(drawings.size(), 1U);
     for (int panel = 1; panel <= 6; ++panel) {
-        EXPECT_TRUE(says(drawings[1], "panel " + std::to_string(panel)));
+        EXPECT_TRUE(says(drawings[0], "panel " + std::to_string(panel)));
     }
-    EXPECT_TRUE(says(drawings[1], "mirrored"));
-    EXPECT_TRUE(says(drawings[1], "fold"));
-    EXPECT_TRUE(says(drawings[1], "revision 3"));
+    EXPECT_TRUE(says(drawings[0], "mirrored"));
+    EXPECT_TRUE(says(drawings[0], "fold"));
+    EXPECT_TRUE(says(drawings[0], "revision 3"));
+}
+
+// On large paper square, bars and words lie beside the pattern, clear of it, and say to measure
+// before cutting; on small paper they have a page of their own, to be measured before the rest.
+TEST(DrawSheets, largePaperCarriesTheFirstPageBesideThePattern) {
+    for (const char* paper : {"A0", "Roll 610", "Roll 914", "Roll 1067"}) {
+        for (const auto& tracings : {madeUpCorset(), madeUpDress()}) {
+            SheetOptions options;
+            options.paper = *paperNamed(paper);
+            options.scaleX = 1.002;
+            const auto plan = planSheets(tracings, options);
+            ASSERT_TRUE(plan && plan->firstBlock) << paper;
+            const Box& box = plan->firstBlock->box;
+            const Box frame = frameOf(*plan, plan->sheets[plan->firstBlock->sheet]);
+            EXPECT_TRUE((box.lowest.array() >= frame.lowest.array()).all()) << paper;
+            EXPECT_TRUE((box.highest.array() <= frame.highest.array()).all()) << paper;
+            for (const auto& shape : shapesOn(*plan, tracings)) EXPECT_FALSE(meets(shape, box));
+            const auto drawings = drawSheets(*plan, tracings, madeUpWords());
+            ASSERT_EQ(drawings.size(), plan->sheets.size()) << paper;
+            const bool isOnlyPage = drawings.size() == 1;
+            EXPECT_EQ(says(drawings[0], madeUpWords().measureBeforeCutting), isOnlyPage);
+            EXPECT_EQ(says(drawings[0], madeUpWords().measureFirst), !isOnlyPage);
+            EXPECT_TRUE(says(drawings[0], "page 1 of " + std::to_string(drawings.size())));
+            EXPECT_TRUE(says(drawings[0], "100 mm"));
+        }
+    }
+    for (const char* paper : {"A4", "Letter", "Legal", "A3", "Tabloid"}) {
+        SheetOptions options;
+        options.paper = *paperNamed(paper);
+        const auto plan = planSheets(madeUpCorset(), options);
+        EXPECT_FALSE(plan->firstBlock);
+        const auto drawings = drawSheets(*plan, madeUpCorset(), madeUpWords());
+        EXPECT_TRUE(says(drawings[0], madeUpWords().measureFirst));
+        EXPECT_FALSE(says(drawings[0], "panel 1"));
+    }
+}
+
+TEST(SheetPlan, everySheetHasOnePageAndTheFirstBlockComesFirst) {
+    SheetPlan plan;
+    plan.sheets = {{0, 0}, {0, 1}, {1, 0}, {1, 1}};
+    for (const int carrier : {-1, 0, 2, 3}) {
+        plan.firstBlock.reset();
+        if (carrier >= 0) plan.firstBlock = {static_cast<std::size_t>(carrier), {}};
+        ASSERT_EQ(pagesOf(plan), carrier < 0 ? 5 : 4);
+        if (carrier >= 0) {
+            EXPECT_EQ(pageOfSheet(plan, static_cast<std::size_t>(carrier)), 0);
+        }
+        EXPECT_EQ(sheetOnPage(plan, 0).has_value(), carrier >= 0);
+        for (std::size_t sheet = 0; sheet < 4; ++sheet) {
+            EXPECT_EQ(sheetOnPage(plan, pageOfSheet(plan, sheet)), sheet);
+        }
+    }
 }
 
 // Nothing but what is clipped to the frame may reach beyond the margin; all words stay inside by

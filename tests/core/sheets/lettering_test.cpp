@@ -76,7 +76,7 @@ void expectClean(const SheetPlan& plan, const std::vector<Tracing>& tracings,
                  const std::string& what) {
     const auto drawings = drawSheets(plan, tracings, madeUpWords());
     for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
-        const SheetDrawing& drawing = drawings[i + 1];
+        const SheetDrawing& drawing = drawings[static_cast<std::size_t>(pageOfSheet(plan, i))];
         const auto lines = linesOf(plan, tracings, plan.sheets[i]);
         int large = 0;
         for (const auto& lettering : drawing.letterings) {

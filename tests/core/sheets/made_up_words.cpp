@@ -15,7 +15,9 @@ SheetWords madeUpWords() {
     made.cutCount = "cut %1";
     made.mirroredPair = "one mirrored";
     made.onFold = "on the fold";
-    made.measureFirst = "measure";
+    made.measureFirst = "measure before the rest";
+    made.measureBeforeCutting = "measure before you cut";
+    made.joinHint = "lay on the dashed line";
     made.square = "100 mm";
     made.bar = "4 in";
     return made;

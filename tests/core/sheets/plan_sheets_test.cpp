@@ -106,6 +106,7 @@ TEST(PlanSheets, aRollIsCutToWhatIsOnIt) {
     ASSERT_EQ(plan->sheets.size(), 1U);
     double top = 0;
     for (const auto& shape : shapesOn(*plan, tracings)) top = std::max(top, shape.box.highest.y());
+    if (plan->firstBlock) top = std::max(top, plan->firstBlock->box.highest.y());
     const double lengthMm = static_cast<double>(plan->sheetHeightUm) / 1000;
     EXPECT_GE(lengthMm, top + 20);
     EXPECT_LE(lengthMm, top + 20 + 10.5);

@@ -31,7 +31,10 @@ QJsonArray neighboursOf(const SheetPlan& plan, const Sheet& sheet) {
 bool writeTruth(const SheetPlan& plan, const std::vector<Tracing>& tracings, const QString& title,
                 const QString& path) {
     QJsonArray sheets;
-    for (const Sheet& sheet : plan.sheets) {
+    for (int page = 0; page < pagesOf(plan); ++page) {
+        const auto index = sheetOnPage(plan, page);
+        if (!index) continue;
+        const Sheet& sheet = plan.sheets[*index];
         // From the steps alone, as the header promises: columns from the left, rows from the top.
         const auto x = static_cast<double>(sheet.column * plan.stepXUm) / 1000;
         const auto y = static_cast<double>((plan.rows - 1 - sheet.row) * plan.stepYUm) / 1000;
@@ -59,6 +62,7 @@ bool writeTruth(const SheetPlan& plan, const std::vector<Tracing>& tracings, con
                             {"frameMm", QJsonArray{static_cast<double>(plan.frameXUm) / 1000,
                                                    static_cast<double>(plan.frameYUm) / 1000}},
                             {"factors", QJsonArray{fx, fy}},
+                            {"firstPageApart", !plan.firstBlock},
                             {"sheets", sheets},
                             {"cutting", cutting},
                             {"sewing", sewing}};

@@ -24,7 +24,8 @@ class ProblemSentence {
     static QString ofAlterations(ProblemCode code);
     static QString ofChecks(ProblemCode code);
     static QString ofRevisions(ProblemCode code);
-    static QString ofSheets(ProblemCode code);
+    static QString ofSheetOption(const std::string& option);
+    static QString ofSheets(const Problem& problem);
     static QString ofFiles(const Problem& problem);
     static QString ofFolios(ProblemCode code);
     static QString ofJson(const Problem& problem);
