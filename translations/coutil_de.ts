@@ -809,10 +809,6 @@
         <translation>Das Papier[ {detail}] lässt innerhalb der Ränder zu wenig Platz[: {value}, mindestens {limit} nötig]; größeres Papier oder schmalere Ränder wählen.</translation>
     </message>
     <message>
-        <source>{subject} is {value}[, but must lie between {lowest} and {highest}]; change it.</source>
-        <translation>{subject} ist {value}[, muss aber zwischen {lowest} und {highest} liegen]; bitte ändern.</translation>
-    </message>
-    <message>
         <source>This would take {value} sheets[ of {detail}], more than {limit}; choose a larger paper.</source>
         <translation>Das ergäbe {value} Blätter[ {detail}], mehr als {limit}; größeres Papier wählen.</translation>
     </message>
@@ -1048,6 +1044,22 @@
         <source>{path} is too large[ ({text})]; choose a smaller picture.</source>
         <translation>{path} ist zu groß[ ({text})]; ein kleineres Bild wählen.</translation>
     </message>
+    <message>
+        <source>Neighbouring sheets cannot share {value}[: choose an overlap between {lowest} and {highest}, or a larger paper].</source>
+        <translation>Benachbarte Blätter können nicht {value} gemeinsam haben[: Wähle eine Überlappung zwischen {lowest} und {highest} oder größeres Papier].</translation>
+    </message>
+    <message>
+        <source>The margin cannot be {value}[: choose one between {lowest} and {highest}].</source>
+        <translation>Der Rand kann nicht {value} sein[: Wähle einen zwischen {lowest} und {highest}].</translation>
+    </message>
+    <message>
+        <source>A side of the paper is {value} long[: choose a paper with sides between {lowest} and {highest}].</source>
+        <translation>Eine Seite des Papiers ist {value} lang[: Wähle Papier mit Seiten zwischen {lowest} und {highest}].</translation>
+    </message>
+    <message>
+        <source>A correction of {value} ({subject}) is more than a printer is off[: it must lie between {lowest} and {highest}]; measure the square again and print at 100 %.</source>
+        <translation>Eine Korrektur von {value} ({subject}) ist mehr, als ein Drucker abweicht[: Sie muss zwischen {lowest} und {highest} liegen]; miss das Quadrat noch einmal und drucke mit 100 %.</translation>
+    </message>
 </context>
 <context>
     <name>Recovery</name>
@@ -1165,6 +1177,10 @@
     <message>
         <source>Pencil: this state is not confirmed and may still change.</source>
         <translation>Bleistift: Dieser Stand ist nicht bestätigt und kann sich noch ändern.</translation>
+    </message>
+    <message>
+        <source>Before you cut anything: measure the square with a ruler in both directions, across and upwards: each side must be 100 mm, give or take half a millimetre. Or measure both bars: 4 in. Cut only when both directions are right.</source>
+        <translation>Vor dem Zuschneiden: Miss das Quadrat mit dem Lineal in beiden Richtungen, quer und aufwärts: Jede Seite muss 100 mm lang sein, auf einen halben Millimeter genau. Oder miss beide Balken: 4 in. Schneide erst zu, wenn beide Richtungen stimmen.</translation>
     </message>
 </context>
 <context>
@@ -2471,6 +2487,17 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Sheets written to %1. Print at 100 %, actual size.</source>
         <translation>Blätter geschrieben nach %1. Mit 100 % drucken (tatsächliche Größe).</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1</source>
+        <translation>
+            <numerusform>%n Blatt %1</numerusform>
+            <numerusform>%n Blätter %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Sheet %1, with the square to measure first.</source>
+        <translation>Blatt %1, mit dem Quadrat, das zuerst gemessen wird.</translation>
     </message>
 </context>
 <context>

@@ -34,6 +34,13 @@
             <numerusform>; %n saved by the search</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1</source>
+        <translation>
+            <numerusform>%n sheet of %1</numerusform>
+            <numerusform>%n sheets of %1</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>coutil::SheetMap</name>
