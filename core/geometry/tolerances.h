@@ -87,4 +87,9 @@ inline constexpr double kCheckFlatnessMm = 0.01;
 // Shares that should sum to 1 may have been typed as whole percents of up to seven seams.
 inline constexpr double kShareSum = 0.0301;
 
+// Comparing two patterns: the largest distance of two edges is found to this, and edges that lie
+// this near to each other are the same stretch (ten steps of the ink grid).
+inline constexpr double kCompareSearchMm = 0.01;
+inline constexpr double kSharedStretchMm = 0.01;
+
 }  // namespace coutil::tolerance
