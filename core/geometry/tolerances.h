@@ -7,6 +7,10 @@ namespace coutil::tolerance {
 inline constexpr double kSamePointMm = 1e-4;
 // Ink lies on this grid; also the grid of the clean-up of cutting lines.
 inline constexpr double kInkGridMm = 1e-3;
+// On the ink grid the end direction of a piece shorter than this could turn by more than an eighth
+// of a degree; such a piece takes over a stretch of its neighbour until it is this long.
+inline constexpr double kShortForInkMm = 1;
+inline constexpr double kLongForInkMm = 3;
 // Chord error where curves become polylines on the way to paper or to a clean-up.
 inline constexpr double kCutFlatnessMm = 0.005;
 // Chord error of curves in exchange files: half of the 0.1 mm that ASTM D6673 grants.

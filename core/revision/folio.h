@@ -53,12 +53,12 @@ struct Fitting {
     std::string id;      // UUID
     std::string heldOn;  // ISO 8601 date
     FittingKind how = FittingKind::inPerson;
-    std::string readBy;
-    std::string revision;  // digest of the revision tried; empty: the pencil named here
-    std::string pencil;    // id, where an unconfirmed block was tried
-    std::string note;
-    std::vector<Mark> marks;
-    std::vector<std::string> photos;  // ids
+    std::string readBy{};
+    std::string revision{};  // digest of the revision tried; empty: the pencil named here
+    std::string pencil{};    // id, where an unconfirmed block was tried
+    std::string note{};
+    std::vector<Mark> marks{};
+    std::vector<std::string> photos{};  // ids
 
     bool operator==(const Fitting&) const = default;
 };

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+
+#include "core/revision/folio.h"
+
+namespace coutil {
+
+// How a pencil comes about: the measurements and the style in force (the parent's, as they were
+// then, unless the pencil brings others) and every alteration since the block that is switched on:
+// the parent's, then its own. Problems: revisionParentMissing (subject: the pencil's name),
+// measurementMissing where the set in force is not in the folio (subject: its id).
+[[nodiscard]] Outcome<Recipe> recipeOf(const Folio& folio, const Pencil& pencil);
+
+}  // namespace coutil
