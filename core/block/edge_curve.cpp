@@ -32,21 +32,6 @@ double withoutOvershoot(double slopeRad, double chordBeforeRad, double chordAfte
     return std::clamp(slopeRad, -most, most);
 }
 
-double seamAngleRad(const PanelCorners& before, const PanelCorners& after) {
-    const Vector chordBefore = before.back - before.front;
-    const Vector chordAfter = after.back - after.front;
-    // The shorter chord counts more, as on a circle through the three corners.
-    const double whole = chordBefore.norm() + chordAfter.norm();
-    const auto mean = [&](double ofBefore, double ofAfter) {
-        return (ofBefore * chordAfter.norm() + ofAfter * chordBefore.norm()) / whole;
-    };
-    const double slopeBefore = angleBetween(Vector::UnitX(), chordBefore);
-    const double slopeAfter = angleBetween(Vector::UnitX(), chordAfter);
-    const double level = mean(angleBetween(before.backUp, Vector::UnitX()),
-                              angleBetween(after.frontUp, Vector::UnitX()));
-    return level + withoutOvershoot(mean(slopeBefore, slopeAfter), slopeBefore, slopeAfter);
-}
-
 // The other end of a parabola over the chord that has `direction` at one end.
 Vector mirroredInChord(const Vector& chord, const Vector& direction) {
     return turned(chord.normalized(), angleBetween(direction, chord));
@@ -65,11 +50,26 @@ Path graphOverChord(const Point& from, const Point& to, const Directions& direct
 
 }  // namespace
 
+double lineAngleAtSeamRad(const PanelCorners& before, const PanelCorners& after) {
+    const Vector chordBefore = before.back - before.front;
+    const Vector chordAfter = after.back - after.front;
+    // The shorter chord counts more, as on a circle through the three corners.
+    const double whole = chordBefore.norm() + chordAfter.norm();
+    const auto mean = [&](double ofBefore, double ofAfter) {
+        return (ofBefore * chordAfter.norm() + ofAfter * chordBefore.norm()) / whole;
+    };
+    const double slopeBefore = angleBetween(Vector::UnitX(), chordBefore);
+    const double slopeAfter = angleBetween(Vector::UnitX(), chordAfter);
+    const double level = mean(angleBetween(before.backUp, Vector::UnitX()),
+                              angleBetween(after.frontUp, Vector::UnitX()));
+    return level + withoutOvershoot(mean(slopeBefore, slopeAfter), slopeBefore, slopeAfter);
+}
+
 std::vector<Path> edgeCurves(const std::vector<PanelCorners>& panels, LineMeeting front,
                              LineMeeting back) {
     std::vector<Directions> directions(panels.size());
     for (std::size_t p = 0; p + 1 < panels.size(); ++p) {
-        const double angle = seamAngleRad(panels[p], panels[p + 1]);
+        const double angle = lineAngleAtSeamRad(panels[p], panels[p + 1]);
         directions[p].atBack = turned(panels[p].backUp, angle);
         directions[p + 1].atFront = turned(panels[p + 1].frontUp, angle);
     }

@@ -21,6 +21,10 @@ enum class LineMeeting {
     pointed  // as it comes
 };
 
+// The angle of the line against the seam's upward direction between two neighbours, radians,
+// counter-clockwise positive: one number for both panels. How it is taken: see edgeCurves().
+[[nodiscard]] double lineAngleAtSeamRad(const PanelCorners& before, const PanelCorners& after);
+
 // The top or bottom line, one path per panel from its front corner to its back corner. At every
 // seam one angle against the seam's own direction is taken from the chords of both neighbours,
 // weighted so that a circle through the three corners would be followed, and used in both panels:

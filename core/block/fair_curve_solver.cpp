@@ -203,7 +203,7 @@ SuppressionCurve FairCurveSolver::plainThrough(const std::vector<double>& values
         line.add(knotsMm_[levelKnots_[level]], valuesMm[level]);
     SuppressionCurve curve;
     for (const double heightMm : knotsMm_) {
-        const LinePlace place = line.at(heightMm, LineEnd::level, LineEnd::level);
+        const ValueAndSlope place = line.at(heightMm, LineEnd::level, LineEnd::level);
         curve.knots.push_back({heightMm, place.y, place.slope});
     }
     return curve;

@@ -4,6 +4,8 @@
 #include <functional>
 #include <string>
 
+#include "core/pattern/level_lines.h"
+
 namespace coutil {
 namespace {
 
@@ -29,18 +31,8 @@ std::vector<Level> levelsOf(const CorsetFrame& frame, const Style& style) {
 std::vector<Level> drawnLevels(const CorsetFrame& frame, const Style& style,
                                std::vector<Panel>& panels) {
     std::vector<Level> levels = levelsOf(frame, style);
-    for (Level& level : levels) {
-        double halfMm = 0;
-        std::size_t crossed = 0;
-        for (Panel& panel : panels) {
-            const auto crossing = crossingAtHeight(panel, level.heightMm);
-            if (!crossing) continue;
-            panel.levels.push_back({level.name, crossing->front, crossing->back});
-            halfMm += crossing->back.x() - crossing->front.x();
-            ++crossed;
-        }
-        if (crossed == panels.size()) level.patternMm = 2 * halfMm + level.lacingGapMm;
-    }
+    for (Panel& panel : panels) drawLevels(levels, panel);
+    measureGirths(panels, levels);
     return levels;
 }
 

@@ -44,7 +44,7 @@ std::size_t MonotoneLine::intervalAt(double x) const {
     return interval;
 }
 
-LinePlace MonotoneLine::at(double x, LineEnd first, LineEnd last) const {
+ValueAndSlope MonotoneLine::at(double x, LineEnd first, LineEnd last) const {
     if (knots_.size() == 1 || x < knots_.front().x) return {knots_.front().y, 0};
     if (x > knots_.back().x) return {knots_.back().y, 0};
     const std::size_t i = intervalAt(x);

@@ -10,7 +10,7 @@ enum class LineEnd {
     pointed  // steep: 2.5 times the secant (3 is the most a monotone cubic bears)
 };
 
-struct LinePlace {
+struct ValueAndSlope {
     double y = 0;
     double slope = 0;
 };
@@ -20,7 +20,7 @@ struct LinePlace {
 class MonotoneLine {
   public:
     void add(double x, double y);  // any order; a second point at one x replaces the first
-    [[nodiscard]] LinePlace at(double x, LineEnd first, LineEnd last) const;
+    [[nodiscard]] ValueAndSlope at(double x, LineEnd first, LineEnd last) const;
     [[nodiscard]] double straightValueAt(double x) const;
 
   private:

@@ -4,6 +4,7 @@
 
 #include "core/block/corset_panels.h"
 #include "core/geometry/tolerances.h"
+#include "core/pattern/grain_line.h"
 
 // What fits into a panel between its two long edges: its grain line, and whether it is wide enough.
 namespace coutil {
@@ -37,22 +38,6 @@ double frontEdgeXMm(const CorsetFrame& frame, std::size_t panel, double heightMm
     return (1 - frame.frontPart[panel - 1]) * frame.curves[panel - 1].valueMmAt(heightMm);
 }
 
-// How far from the waist towards `endMm` an upright line at x stays clear of both long edges.
-double clearReachMm(const CorsetFrame& frame, std::size_t panel, double xMm, double endMm) {
-    constexpr double kClearMm = 4;
-    constexpr double kPart = 0.6;
-    constexpr int kSteps = 12;
-    double reachMm = 0;
-    for (int step = 1; step <= kSteps; ++step) {
-        const double y = kPart * endMm * step / kSteps;
-        const double fromFrontMm = xMm - frontEdgeXMm(frame, panel, y);
-        const double fromBackMm = frameWidthMm(frame, panel, y) - fromFrontMm;
-        if (std::min(fromFrontMm, fromBackMm) < kClearMm) break;
-        reachMm = y;
-    }
-    return reachMm;
-}
-
 const LevelRow& nearestLevel(const CorsetFrame& frame, double heightMm) {
     return *std::ranges::min_element(
         frame.levels, {}, [&](const LevelRow& row) { return std::abs(row.heightMm - heightMm); });
@@ -64,8 +49,10 @@ std::array<Point, 2> grainLine(const CorsetFrame& frame, const ResolvedHeights& 
                                std::size_t panel) {
     const HeightRange shared = sharedHeights(frame, heights, panel);
     const double x = frontEdgeXMm(frame, panel, 0) + frameWidthMm(frame, panel, 0) / 2;
-    return {Point(x, clearReachMm(frame, panel, x, shared.lowestMm)),
-            Point(x, clearReachMm(frame, panel, x, shared.highestMm))};
+    return grainLineAt(x, shared.lowestMm, shared.highestMm, [&](double y) {
+        const double fromFrontMm = x - frontEdgeXMm(frame, panel, y);
+        return std::min(fromFrontMm, frameWidthMm(frame, panel, y) - fromFrontMm);
+    });
 }
 
 std::vector<Problem> checkPanelWidths(const CorsetFrame& frame, const ResolvedHeights& heights) {

@@ -47,6 +47,12 @@ inline constexpr double kTouchMm = 1e-7;
 inline constexpr double kSettledStep = 1e-11;
 // Contacts of two pieces nearer than this in parameter belong together.
 inline constexpr double kNeighbourParameter = 1e-6;
+// Pieces of an altered edge become one again when the one leaves them by less: a tenth of the ink
+// grid, far below a pen.
+inline constexpr double kMergedPieceMm = 1e-4;
+// An altered edge this near to its wanted length stays as it is: a thousand alterations later the
+// two edges of a seam still agree to kSeamPairMm.
+inline constexpr double kSettledLengthMm = 1e-6;
 // Directions are parallel below this sine: 1e-6 mm in a metre.
 inline constexpr double kParallelSine = 1e-9;
 // Curves that differ by less in curvature part by 1e-5 mm in 100 mm: no touching point is named.

@@ -6,6 +6,7 @@
 
 #include "core/geometry/tolerances.h"
 #include "core/pattern/outline_check.h"
+#include "core/pattern/panel_key.h"
 #include "core/pattern/pattern.h"
 
 namespace coutil {
@@ -15,10 +16,10 @@ void checkOutline(const Panel& panel, std::vector<Problem>& problems) {
     const Path outline = outlineOf(panel);
     if (outline.isEmpty()) return;
     if (const auto gap = gapOf(outline))
-        problems.push_back({.code = ProblemCode::outlineOpen, .panel = panel.name, .at = gap});
+        problems.push_back({.code = ProblemCode::outlineOpen, .panel = panelKey(panel), .at = gap});
     if (const auto at = selfCrossingOf(flattened(outline, tolerance::kCheckFlatnessMm))) {
         problems.push_back(
-            {.code = ProblemCode::outlineCrossesItself, .panel = panel.name, .at = at});
+            {.code = ProblemCode::outlineCrossesItself, .panel = panelKey(panel), .at = at});
     }
 }
 
@@ -37,7 +38,7 @@ void checkWidth(const Pattern& pattern, const Panel& panel, std::vector<Problem>
         return;
     problems.push_back({.code = ProblemCode::panelTooNarrow,
                         .subject = nearestLevel(pattern, narrowest->middle.y()),
-                        .panel = panel.name,
+                        .panel = panelKey(panel),
                         .at = narrowest->middle,
                         .figures = {{"value", narrowest->widthMm},
                                     {"limit", tolerance::kNarrowestPanelMm},
@@ -49,7 +50,7 @@ void reportLengths(const Pattern& pattern, const Seam& seam, std::string part, d
     problems.push_back({.code = ProblemCode::seamLengthsDiffer,
                         .subject = seam.name,
                         .detail = std::move(part),
-                        .panel = pattern.panels[seam.front.panel].name,
+                        .panel = panelKey(pattern.panels[seam.front.panel]),
                         .at = edgeAt(pattern, seam.front).path.start(),
                         .figures = {{"value", frontMm},
                                     {"other", backMm},
@@ -107,6 +108,8 @@ double angleDeg(const Vector& a, const Vector& b) {
 void checkLine(const Pattern& pattern, const Seam& seam, EdgeRole role,
                std::vector<Problem>& problems) {
     const Panel& frontPanel = pattern.panels[seam.front.panel];
+    // At centre front the style may want a point.
+    if (frontPanel.side != pattern.panels[seam.back.panel].side) return;
     const auto front = lineEndAt(frontPanel, seam.front.edge, role);
     const auto back = lineEndAt(pattern.panels[seam.back.panel], seam.back.edge, role);
     if (!front || !back) return;
@@ -117,7 +120,7 @@ void checkLine(const Pattern& pattern, const Seam& seam, EdgeRole role,
         {.code = ProblemCode::lineBrokenAcrossSeam,
          .subject = seam.name,
          .detail = std::string(keyOf(role)),
-         .panel = frontPanel.name,
+         .panel = panelKey(frontPanel),
          .at = front->at,
          .figures = {{"value", sumDeg - 180, FigureUnit::degree},
                      {"limit", tolerance::kSmoothAcrossSeamDeg, FigureUnit::degree}}});

@@ -1,5 +1,8 @@
 #include "core/pattern/pattern.h"
 
+#include <algorithm>
+#include <array>
+
 namespace coutil {
 
 std::string_view keyOf(EdgeRole role) {
@@ -41,11 +44,21 @@ Path outlineOf(const Panel& panel) {
 
 std::vector<Placement> masterPlacements(const Pattern& pattern, double spaceMm) {
     std::vector<Placement> placements;
-    double nextMm = 0;
+    std::array<double, 2> nextMm{};
+    double lowestMm = 0;
+    double highestMm = 0;
     for (const Panel& panel : pattern.panels) {
         const Box box = boundsOf(outlineOf(panel));
-        placements.push_back({.shift = Vector(nextMm - box.lowest.x(), 0)});
-        nextMm += box.widthMm() + spaceMm;
+        const bool isRight = panel.side == PanelSide::right;
+        double& next = nextMm.at(isRight ? 1 : 0);
+        placements.push_back({.shift = Vector(next - box.lowest.x(), 0)});
+        next += box.widthMm() + spaceMm;
+        (isRight ? highestMm : lowestMm) =
+            isRight ? std::max(highestMm, box.highest.y()) : std::min(lowestMm, box.lowest.y());
+    }
+    for (std::size_t p = 0; p < placements.size(); ++p) {
+        if (pattern.panels[p].side == PanelSide::right)
+            placements[p].shift.y() = lowestMm - spaceMm - highestMm;
     }
     return placements;
 }

@@ -47,6 +47,8 @@ struct LevelLine {
 struct Panel {
     std::string name;  // "1" at centre front
     PanelSide side = PanelSide::both;
+    // The front edge is a fold. A left or right panel keeps this to remember that it was: its
+    // centre front is a seam until the pattern is symmetric again.
     bool isOnFold = false;
     std::vector<Edge> edges{};  // closed, counter-clockwise
     std::vector<LevelLine> levels{};
@@ -84,8 +86,9 @@ struct Level {
     bool operator==(const Level&) const = default;
 };
 
-// The whole pattern of one revision. Panels are those of the right half, front to back, unless
-// sides say otherwise.
+// The whole pattern of one revision. Panels are those of one half, front to back, as seen from
+// outside with the front on the left; or (sides left and right) those of both, first all left ones,
+// then the right ones, every one drawn as the half is.
 struct Pattern {
     std::vector<Panel> panels;
     std::vector<Seam> seams;
@@ -95,6 +98,11 @@ struct Pattern {
 
     bool operator==(const Pattern&) const = default;
 };
+
+// Whether a panel is cut on the fold: one of both sides only.
+[[nodiscard]] inline bool isCutOnFold(const Panel& panel) {
+    return panel.isOnFold && panel.side == PanelSide::both;
+}
 
 [[nodiscard]] const Edge& edgeAt(const Pattern& pattern, const EdgeRef& ref);
 
@@ -113,7 +121,8 @@ struct SeamLengths {
 [[nodiscard]] SeamLengths seamLengthsOf(const Edge& edge);
 
 // Where each panel lies on the master: panels side by side from centre front on the left, waist
-// marks in one line, `spaceMm` between neighbours. One placement per panel.
+// marks in one line, `spaceMm` between neighbours. A whole pattern takes two rows, right panels
+// under the left ones. One placement per panel.
 [[nodiscard]] std::vector<Placement> masterPlacements(const Pattern& pattern, double spaceMm);
 
 // Where the level line at a height meets the front and the back edge of a panel; nothing where it

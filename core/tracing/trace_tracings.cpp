@@ -4,6 +4,8 @@
 #include <utility>
 
 #include "core/geometry/offset_outline.h"
+#include "core/pattern/mirrored_panel.h"
+#include "core/pattern/panel_key.h"
 #include "core/tracing/allowance.h"
 #include "core/tracing/label_room.h"
 #include "core/tracing/notches.h"
@@ -14,7 +16,7 @@ namespace coutil {
 namespace {
 
 void setCutCount(const Panel& panel, Tracing& tracing) {
-    const bool isPair = panel.side == PanelSide::both && !panel.isOnFold;
+    const bool isPair = panel.side == PanelSide::both && !isCutOnFold(panel);
     tracing.cutCount = isPair ? 2 : 1;
     tracing.isMirroredPair = isPair;
 }
@@ -32,11 +34,29 @@ void setLabel(const Panel& panel, Tracing& tracing) {
     }
 }
 
+// A right panel is drawn as the left one is; its piece is the other way round.
+void turnOver(Tracing& tracing) {
+    tracing.sewing = mirrored(tracing.sewing);
+    std::reverse(tracing.allowancesMm.begin() + 1, tracing.allowancesMm.end());
+    tracing.cutting = reversed(mirrored(tracing.cutting));
+    for (Notch& notch : tracing.notches) {
+        notch.at = mirrored(notch.at);
+        notch.outward = mirrored(notch.outward);
+    }
+    for (Point& end : tracing.grain) end = mirrored(end);
+    for (LevelLine& line : tracing.levels) {
+        line.front = mirrored(line.front);
+        line.back = mirrored(line.back);
+    }
+    tracing.labelAt = mirrored(tracing.labelAt);
+    tracing.numberAt = mirrored(tracing.numberAt);
+}
+
 Problem badAllowance(const Panel& panel, const Edge& edge, double widthMm) {
     Problem problem;
     problem.code = ProblemCode::styleValueOutOfRange;
     problem.subject = "allowance.by_edge." + panel.name + "/" + edge.name;
-    problem.panel = panel.name;
+    problem.panel = panelKey(panel);
     problem.figures = {{"value", widthMm, FigureUnit::millimetre},
                        {"lowest", 0, FigureUnit::millimetre}};
     return problem;
@@ -60,7 +80,7 @@ Outcome<OffsetOutline> cuttingLineOf(const Panel& panel, const AllowanceStyle& s
     }
     if (!problems.empty()) return Outcome<OffsetOutline>::failed(std::move(problems));
     auto outline = offsetOutline(edges, corners);
-    for (Problem& problem : outline.problems) problem.panel = panel.name;
+    for (Problem& problem : outline.problems) problem.panel = panelKey(panel);
     return outline;
 }
 
@@ -95,7 +115,7 @@ Outcome<std::vector<Tracing>> traceTracings(const Pattern& pattern,
         Tracing tracing;
         tracing.panel = panel.name;
         tracing.side = panel.side;
-        tracing.isOnFold = panel.isOnFold;
+        tracing.isOnFold = isCutOnFold(panel);
         tracing.sewing = panel.edges;
         tracing.grain = panel.grain;
         tracing.levels = panel.levels;
@@ -106,6 +126,7 @@ Outcome<std::vector<Tracing>> traceTracings(const Pattern& pattern,
         tracing.notches = notchesOf(pattern, k, cutting->points);
         tracing.cutting = std::move(cutting->path);
         setLabel(panel, tracing);
+        if (panel.side == PanelSide::right) turnOver(tracing);
         tracings.push_back(std::move(tracing));
     }
     if (tracings.size() != pattern.panels.size()) {

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/pattern/panel_key.h"
 #include "ui/benches/free_room.h"
 #include "ui/canvas/painter_path.h"
 #include "ui/words/trade_words.h"
@@ -107,7 +108,7 @@ TableScene patternScene(const Pattern& pattern, LengthUnit unit) {
 ProblemSpot spotOf(const Problem& problem, const Pattern& pattern) {
     ProblemSpot spot;
     const auto found = std::find_if(pattern.panels.begin(), pattern.panels.end(),
-                                    [&](const Panel& p) { return p.name == problem.panel; });
+                                    [&](const Panel& p) { return panelKey(p) == problem.panel; });
     if (found == pattern.panels.end()) return spot;
     const auto index = static_cast<std::size_t>(found - pattern.panels.begin());
     spot.panel = static_cast<int>(index);

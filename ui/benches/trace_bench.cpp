@@ -2,6 +2,7 @@
 
 #include <QVBoxLayout>
 
+#include "core/pattern/panel_key.h"
 #include "ui/benches/allowance_part.h"
 #include "ui/benches/card_text.h"
 #include "ui/benches/cut_list.h"
@@ -59,7 +60,8 @@ ProblemSpot TraceBench::spotNow(const Problem& problem) const {
     const auto& tracings = document().lastGoodDraft().tracings;
     if (!tracings) return spot;
     for (std::size_t i = 0; i < tracings->size(); ++i) {
-        if ((*tracings)[i].panel != problem.panel) continue;
+        const Tracing& tracing = (*tracings)[i];
+        if (panelKey(tracing.panel, tracing.side) != problem.panel) continue;
         spot.panel = static_cast<int>(i);
         if (problem.at) {
             spot.atMm = painterPoint(placed(*problem.at, tracingPlacements(*tracings)[i]));

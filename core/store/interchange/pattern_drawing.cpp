@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/pattern/panel_key.h"
 #include "core/store/interchange/piece.h"
 
 namespace coutil::interchange {
@@ -38,7 +39,7 @@ std::vector<Piece> piecesOf(const Pattern& pattern) {
     for (std::size_t i = 0; i < pattern.panels.size(); ++i) {
         const Panel& panel = pattern.panels[i];
         Piece piece;
-        piece.name = panel.name;
+        piece.name = panelKey(panel);
         piece.sewing = panel.edges;
         for (const Edge& edge : panel.edges) {
             if (const auto at = pointAtSeamPosition(edge, 0)) piece.waistMarks.push_back(*at);
@@ -47,7 +48,7 @@ std::vector<Piece> piecesOf(const Pattern& pattern) {
         piece.levels = panel.levels;
         piece.foldLine = foldLineOf(panel.edges);
         piece.labelAt = besideGrain(panel.grain);
-        piece.isMirroredPair = panel.side == PanelSide::both && !panel.isOnFold;
+        piece.isMirroredPair = panel.side == PanelSide::both && !isCutOnFold(panel);
         piece.cutCount = piece.isMirroredPair ? 2 : 1;
         piece.placement = placements[i];
         pieces.push_back(std::move(piece));
@@ -60,7 +61,7 @@ std::vector<Piece> piecesOf(const std::vector<Tracing>& tracings) {
     double leftMm = 0;
     for (const Tracing& tracing : tracings) {
         Piece piece;
-        piece.name = tracing.panel;
+        piece.name = panelKey(tracing.panel, tracing.side);
         piece.sewing = tracing.sewing;
         piece.cutting = tracing.cutting;
         piece.notches = tracing.notches;

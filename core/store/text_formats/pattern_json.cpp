@@ -39,8 +39,8 @@ ordered_json panelJson(const Panel& panel) {
     ordered_json json;
     json["name"] = panel.name;
     json["side"] = text_formats::nameOf(panel.side);
-    json["cut"] = panel.side == PanelSide::both && !panel.isOnFold ? 2 : 1;
-    json["on_fold"] = panel.isOnFold;
+    json["cut"] = panel.side == PanelSide::both && !isCutOnFold(panel) ? 2 : 1;
+    json["on_fold"] = isCutOnFold(panel);
     json["edges"] = ordered_json::array();
     for (const Edge& edge : panel.edges) json["edges"].push_back(text_formats::edgeJson(edge));
     json["levels"] = text_formats::levelLinesJson(panel.levels);
