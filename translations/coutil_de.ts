@@ -389,10 +389,6 @@
 <context>
     <name>MeasureScene</name>
     <message>
-        <source>pencil</source>
-        <translation>Bleistift</translation>
-    </message>
-    <message>
         <source>The panels draw themselves once the needed readings are there</source>
         <translation>Die Schnittteile zeichnen sich, sobald die nötigen Maße da sind</translation>
     </message>
@@ -1077,6 +1073,21 @@
     </message>
 </context>
 <context>
+    <name>RevisionWords</name>
+    <message>
+        <source>revision %1, %2</source>
+        <translation>Stand %1, %2</translation>
+    </message>
+    <message>
+        <source>pencil</source>
+        <translation>Bleistift</translation>
+    </message>
+    <message>
+        <source>pencil “%1”</source>
+        <translation>Bleistift „%1“</translation>
+    </message>
+</context>
+<context>
     <name>Sheets</name>
     <message>
         <source>If a side is off, type what you measured into the Print bench and print this page again. On the command line give the correction: 100 divided by what you measured in mm (99.5 measured: %1). One figure goes across the short side of the paper, one along its long side.</source>
@@ -1592,10 +1603,6 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Draft</source>
         <translation>Konstruieren</translation>
-    </message>
-    <message>
-        <source>pencil</source>
-        <translation>Bleistift</translation>
     </message>
 </context>
 <context>
@@ -2355,10 +2362,6 @@ Nahtzugabe: %4</translation>
         <translation>Drucken</translation>
     </message>
     <message>
-        <source>pencil</source>
-        <translation>Bleistift</translation>
-    </message>
-    <message>
         <source>Looking for fewer sheets</source>
         <translation>Suche nach weniger Blättern</translation>
     </message>
@@ -2821,10 +2824,6 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Trace</source>
         <translation>Abkopieren</translation>
-    </message>
-    <message>
-        <source>pencil</source>
-        <translation>Bleistift</translation>
     </message>
 </context>
 <context>

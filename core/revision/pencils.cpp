@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "core/revision/begin_pencil.h"
+
 namespace coutil {
 namespace {
 
@@ -10,15 +12,6 @@ Problem problemOf(ProblemCode code, const std::string& subject) {
     problem.code = code;
     problem.subject = subject;
     return problem;
-}
-
-Pencil pencilFrom(const Revision& revision, const NewPencil& pencil) {
-    return {.id = pencil.id,
-            .startedOn = pencil.startedOn,
-            .measurementSet = revision.recipe().measurements.id,
-            .style = revision.recipe().style,
-            .name = pencil.name,
-            .parent = revision.digest()};
 }
 
 }  // namespace

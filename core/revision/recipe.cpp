@@ -16,20 +16,20 @@ bool takesMeasurements(const Alteration& alteration) {
     return alteration.isOn && std::holds_alternative<TakeMeasurements>(alteration.change);
 }
 
-// A revision's measurements stay as they were, even where the folio's set was put right since.
-const MeasurementSet* setInForce(const Folio& folio, const Pencil& pencil, const Revision* parent) {
+}  // namespace
+
+const MeasurementSet* setInForce(const Folio& folio, const Pencil& pencil) {
+    const Revision* parent = pencil.parent.empty() ? nullptr : findRevision(folio, pencil.parent);
     if (parent != nullptr && std::ranges::none_of(pencil.alterations, takesMeasurements))
         return &parent->recipe().measurements;
     return findMeasurementSet(folio, measurementSetInForce(pencil));
 }
 
-}  // namespace
-
 Outcome<Recipe> recipeOf(const Folio& folio, const Pencil& pencil) {
     const Revision* parent = pencil.parent.empty() ? nullptr : findRevision(folio, pencil.parent);
     if (parent == nullptr && !pencil.parent.empty())
         return problemOf(ProblemCode::revisionParentMissing, pencil.name);
-    const MeasurementSet* set = setInForce(folio, pencil, parent);
+    const MeasurementSet* set = setInForce(folio, pencil);
     if (set == nullptr)
         return problemOf(ProblemCode::measurementMissing, measurementSetInForce(pencil));
     Recipe recipe{*set, styleInForce(pencil), {}};

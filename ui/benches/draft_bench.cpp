@@ -11,6 +11,7 @@
 #include "ui/benches/pattern_scene.h"
 #include "ui/benches/picked_figures.h"
 #include "ui/benches/problem_list.h"
+#include "ui/benches/shown_title.h"
 #include "ui/canvas/table.h"
 #include "ui/document/folio_document.h"
 
@@ -63,7 +64,7 @@ TableScene DraftBench::sceneNow() {
     TableScene scene;
     if (pattern) scene = patternScene(*pattern, document().folio().unit);
     scene.unit = document().folio().unit;
-    scene.caption = tr("pencil");
+    captionScene(scene, document());
     scene.emptyText = nothingYet();
     return scene;
 }

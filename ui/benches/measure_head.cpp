@@ -7,8 +7,8 @@
 #include <QPushButton>
 #include <algorithm>
 
+#include "core/revision/begin_pencil.h"
 #include "ui/document/folio_document.h"
-#include "ui/document/new_folio.h"
 #include "ui/fields/choice_field.h"
 #include "ui/fields/date_field.h"
 #include "ui/fields/text_field.h"
@@ -100,7 +100,7 @@ void MeasureHead::showSets() {
     int shownIndex = -1;
     for (std::size_t i = 0; i < sets.size(); ++i) {
         choices.append({setName(sets[i]), static_cast<int>(i)});
-        if (&sets[i] == shown) shownIndex = static_cast<int>(i);
+        if (shown != nullptr && sets[i].id == shown->id) shownIndex = static_cast<int>(i);
     }
     sets_->setChoices(choices);
     sets_->setValue(shownIndex);
@@ -117,23 +117,14 @@ void MeasureHead::takeClient(const QString& client) {
 void MeasureHead::chooseSet(int index) {
     const auto& sets = document_.folio().measurementSets;
     if (index < 0 || static_cast<std::size_t>(index) >= sets.size()) return;
-    if (document_.pencil() == nullptr) return;
-    Folio after = document_.folio();
     const MeasurementSet& set = sets[static_cast<std::size_t>(index)];
-    after.garments[static_cast<std::size_t>(document_.garmentIndex())]
-        .pencils.back()
-        .measurementSet = set.id;
+    const std::string id = set.id;
     document_.endMerging();
-    document_.change(after, tr("Draft from the measurements of %1").arg(setName(set)));
+    document_.changePencil([&](Pencil& pencil) { setMeasurementSet(pencil, id); },
+                           tr("Draft from the measurements of %1").arg(setName(set)));
 }
 
-void MeasureHead::addSet() {
-    const MeasurementSet* set = document_.measurementSet();
-    if (set == nullptr) return;
-    document_.endMerging();
-    document_.change(withNewMeasurementSet(document_.folio(), *set, document_.garmentIndex()),
-                     tr("New measurement set"));
-}
+void MeasureHead::addSet() { document_.takeNewMeasurements(tr("New measurement set")); }
 
 void MeasureHead::takeDate(const std::string& date) {
     changeSet([&date](MeasurementSet& set) { set.takenOn = date; },

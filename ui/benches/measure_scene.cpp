@@ -5,6 +5,7 @@
 #include <QPalette>
 
 #include "ui/benches/pattern_scene.h"
+#include "ui/benches/shown_title.h"
 #include "ui/benches/tape_figure.h"
 #include "ui/benches/tape_line.h"
 #include "ui/canvas/table_colours.h"
@@ -47,7 +48,7 @@ TableScene measureScene(const FolioDocument& document, std::optional<Measurement
     TableScene scene;
     if (pattern) {
         scene = patternScene(*pattern, document.folio().unit);
-        scene.caption = words(QT_TRANSLATE_NOOP("MeasureScene", "pencil"));
+        captionScene(scene, document);
     } else {
         scene.caption = words(QT_TRANSLATE_NOOP(
             "MeasureScene", "The panels draw themselves once the needed readings are there"));

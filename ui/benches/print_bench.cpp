@@ -12,6 +12,7 @@
 #include "ui/benches/sheet_job.h"
 #include "ui/benches/sheet_map.h"
 #include "ui/benches/sheet_plan_scene.h"
+#include "ui/benches/shown_title.h"
 #include "ui/canvas/table.h"
 #include "ui/document/folio_document.h"
 #include "ui/window/settings.h"
@@ -88,7 +89,7 @@ TableScene PrintBench::sceneNow() {
         scene = sheetPageScene(pages.at(static_cast<std::size_t>(page_)), unit);
     } else if (plan_) {
         scene = sheetPlanScene(*plan_, *document().drafted().tracings, unit);
-        scene.caption = tr("pencil");
+        scene.caption = shownName(document());
     }
     scene.unit = unit;
     scene.emptyText =

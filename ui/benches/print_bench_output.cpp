@@ -10,6 +10,7 @@
 #include "ui/benches/job_bar.h"
 #include "ui/benches/print_bench.h"
 #include "ui/benches/sheet_job.h"
+#include "ui/benches/shown_title.h"
 #include "ui/document/folio_document.h"
 #include "ui/printing/pdf_file.h"
 #include "ui/printing/print_sheets.h"
@@ -36,14 +37,10 @@ QString askByDialog(QWidget* window, const QString& suggestion) {
 }  // namespace
 
 std::vector<SheetDrawing> PrintBench::drawings() const {
-    const Garment* garment = document().garment();
     const auto& tracings = document().drafted().tracings;
-    if (!plan_ || !tracings || garment == nullptr) return {};
-    TracingTitle title;
-    title.garment = garment->name;
-    if (client_->isChecked()) title.client = document().folio().client;
-    title.revision = "pencil";
-    title.date = today_.value_or(QDate::currentDate()).toString(Qt::ISODate).toStdString();
+    if (!plan_ || !tracings) return {};
+    TracingTitle title = shownTitle(document(), today_.value_or(QDate::currentDate()));
+    if (!client_->isChecked()) title.client.clear();
     const auto& body = document().drafted().body;
     const SheetWords words = sheetWords(title, body ? body->estimates : std::vector<Estimate>(),
                                         plan_->options, document().folio().unit);

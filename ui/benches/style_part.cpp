@@ -29,11 +29,7 @@ QLabel* complaintLabel() {
 StylePart::StylePart(FolioDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {}
 
-const Style& StylePart::style() const {
-    static const Style none;
-    const Pencil* pencil = document_.pencil();
-    return pencil == nullptr ? none : styleInForce(*pencil);
-}
+const Style& StylePart::style() const { return document_.style(); }
 
 LengthUnit StylePart::unit() const { return document_.folio().unit; }
 

@@ -7,6 +7,7 @@
 #include "ui/benches/card_text.h"
 #include "ui/benches/cut_list.h"
 #include "ui/benches/problem_list.h"
+#include "ui/benches/shown_title.h"
 #include "ui/benches/tracing_scene.h"
 #include "ui/canvas/painter_path.h"
 #include "ui/canvas/table.h"
@@ -50,7 +51,7 @@ TableScene TraceBench::sceneNow() {
     TableScene scene;
     if (tracings) scene = tracingScene(*tracings, document().folio().unit);
     scene.unit = document().folio().unit;
-    scene.caption = tr("pencil");
+    captionScene(scene, document());
     scene.emptyText = nothingYet();
     return scene;
 }

@@ -4,8 +4,12 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/revision/begin_pencil.h"
+#include "core/revision/pencil_outcome.h"
+#include "core/revision/recipe.h"
 #include "core/store/folio_file.h"
 #include "ui/document/folio_step.h"
+#include "ui/document/pencil_change.h"
 #include "ui/document/state_folder.h"
 
 namespace coutil {
@@ -48,13 +52,23 @@ const Garment* FolioDocument::garment() const {
 
 const Pencil* FolioDocument::pencil() const {
     const Garment* shown = garment();
-    return shown == nullptr ? nullptr : latestPencil(*shown);
+    return shown == nullptr ? nullptr : findPencil(*shown, shownPencil_);
+}
+
+const Revision* FolioDocument::revision() const {
+    if (garment() == nullptr || shownRevision_.empty()) return nullptr;
+    return findRevision(folio_, shownRevision_);
+}
+
+const Style& FolioDocument::style() const {
+    static const Style none;
+    if (const Pencil* shown = pencil()) return styleInForce(*shown);
+    return revision() != nullptr ? revision()->recipe().style : none;
 }
 
 const MeasurementSet* FolioDocument::measurementSet() const {
-    if (const Pencil* shown = pencil()) {
-        return findMeasurementSet(folio_, measurementSetInForce(*shown));
-    }
+    if (const Pencil* shown = pencil()) return setInForce(folio_, *shown);
+    if (const Revision* shown = revision()) return &shown->recipe().measurements;
     return folio_.measurementSets.empty() ? nullptr : &folio_.measurementSets.back();
 }
 
@@ -67,8 +81,42 @@ void FolioDocument::selectGarment(int index) {
     }
     endMerging();
     garmentIndex_ = index;
+    showNewest();
     redraft();
     emit folioChanged();
+    emit shownChanged();
+}
+
+void FolioDocument::showNewest() {
+    const Garment* shown = garment();
+    shownPencil_.clear();
+    shownRevision_.clear();
+    if (shown == nullptr) return;
+    if (const Pencil* latest = latestPencil(*shown)) {
+        shownPencil_ = latest->id;
+    } else if (!shown->revisions.empty()) {
+        shownRevision_ = shown->revisions.back()->digest();
+    }
+}
+
+void FolioDocument::showPencil(const std::string& id) {
+    if (garment() == nullptr || shownPencil_ == id || findPencil(*garment(), id) == nullptr) return;
+    endMerging();
+    shownPencil_ = id;
+    shownRevision_.clear();
+    redraft();
+    emit folioChanged();
+    emit shownChanged();
+}
+
+void FolioDocument::showRevision(const std::string& digest) {
+    if (shownRevision_ == digest || findRevision(folio_, digest) == nullptr) return;
+    endMerging();
+    shownRevision_ = digest;
+    shownPencil_.clear();
+    redraft();
+    emit folioChanged();
+    emit shownChanged();
 }
 
 const GarmentOutcome& FolioDocument::drafted() const { return drafted_; }
@@ -101,11 +149,13 @@ void FolioDocument::show(Folio folio, std::filesystem::path file) {
     file_ = std::move(file);
     onDisk_ = folio_;
     garmentIndex_ = 0;
+    showNewest();
     hasStoreFailed_ = false;
     ++mergeRun_;
     redraft();
     emit opened();
     emit folioChanged();
+    emit shownChanged();
     emit fileChanged();
 }
 
@@ -133,19 +183,50 @@ void FolioDocument::change(const Folio& after, const QString& words, const QStri
 }
 
 void FolioDocument::changeStyle(const Style& style, const QString& words, const QString& mergeKey) {
-    if (pencil() == nullptr) return;
-    Folio after = folio_;
-    after.garments[static_cast<std::size_t>(garmentIndex_)].pencils.back().style = style;
-    change(after, words, mergeKey);
+    changePencil([&](Pencil& pencil) { setStyle(pencil, style); }, words, mergeKey);
+}
+
+void FolioDocument::changePencil(const std::function<void(Pencil&)>& edit, const QString& words,
+                                 const QString& mergeKey) {
+    take(withPencilChanged(folio_, garmentIndex_, shownPencil_, revision(), edit), words, mergeKey);
+}
+
+void FolioDocument::beginPencil(const std::string& parent, const QString& words) {
+    const Revision* ink = findRevision(folio_, parent);
+    if (ink == nullptr) return;
+    endMerging();
+    take(withPencilChanged(folio_, garmentIndex_, {}, ink, [](const Pencil&) {}), words, {});
+}
+
+void FolioDocument::take(const PencilChange& changed, const QString& words,
+                         const QString& mergeKey) {
+    if (changed.pencil.empty() && pencil() != nullptr) return;
+    change(changed.folio, words, mergeKey);
+    if (changed.isBegun) showPencil(changed.pencil);
+}
+
+void FolioDocument::takeConfirmed(const Folio& after, const std::string& digest) {
+    endMerging();
+    undoStack_.clear();
+    undoStack_.resetClean();  // not saved yet
+    shownRevision_ = digest;
+    shownPencil_.clear();
+    put(after);
+    recordNow();
+    emit shownChanged();
+    emit fileChanged();
 }
 
 void FolioDocument::changeMeasurements(const MeasurementSet& set, const QString& words,
                                        const QString& mergeKey) {
-    Folio after = folio_;
-    const auto place = std::ranges::find(after.measurementSets, set.id, &MeasurementSet::id);
-    if (place == after.measurementSets.end()) return;
-    *place = set;
-    change(after, words, mergeKey);
+    take(withReadings(folio_, garmentIndex_, shownPencil_, revision(), set), words, mergeKey);
+}
+
+void FolioDocument::takeNewMeasurements(const QString& words) {
+    const MeasurementSet* set = measurementSet();
+    if (set == nullptr) return;
+    endMerging();
+    take(withNewSet(folio_, garmentIndex_, shownPencil_, revision(), *set), words, {});
 }
 
 void FolioDocument::endMerging() {
@@ -157,16 +238,20 @@ void FolioDocument::put(const Folio& folio) {
     folio_ = folio;
     garmentIndex_ =
         std::clamp(garmentIndex_, 0, std::max(0, static_cast<int>(folio_.garments.size()) - 1));
+    const bool isGone = pencil() == nullptr && revision() == nullptr;
+    if (isGone) showNewest();
     redraft();
     if (!recordTimer_.isActive()) recordTimer_.start();
     emit folioChanged();
+    if (isGone) emit shownChanged();
 }
 
 void FolioDocument::redraft() {
-    const Pencil* shown = pencil();
-    const MeasurementSet* set = measurementSet();
-    drafted_ = shown != nullptr && set != nullptr ? draftGarment(*set, styleInForce(*shown))
-                                                  : GarmentOutcome{};
+    if (const Pencil* shown = pencil()) {
+        drafted_ = pencilOutcome(folio_, *shown);
+    } else {
+        drafted_ = revision() != nullptr ? revisionOutcome(*revision()) : GarmentOutcome{};
+    }
     const std::string id = garment() != nullptr ? garment()->id : std::string();
     if (drafted_.pattern || id != lastGoodGarment_) lastGoodDraft_ = drafted_;
     lastGoodGarment_ = id;

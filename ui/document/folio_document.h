@@ -5,6 +5,7 @@
 #include <QTimer>
 #include <QUndoStack>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -13,6 +14,8 @@
 #include "core/store/working_copy.h"
 
 namespace coutil {
+
+struct PencilChange;
 
 // The open folio and everything derived from it. Benches read it and change it only through
 // change(); each change is one undo step (before, after, words), goes to the working copy, and
@@ -32,12 +35,18 @@ class FolioDocument : public QObject {
 
     // The garment on the table and its measurement set; nullptr when the folio has none.
     [[nodiscard]] const Garment* garment() const;
-    [[nodiscard]] const Pencil* pencil() const;  // the one worked on; nullptr: all is confirmed
+    // On the table is one pencil of the garment or one confirmed revision; the other is nullptr.
+    [[nodiscard]] const Pencil* pencil() const;
+    [[nodiscard]] const Revision* revision() const;
+    [[nodiscard]] const Style& style() const;  // in force there
     [[nodiscard]] const MeasurementSet* measurementSet() const;
     [[nodiscard]] int garmentIndex() const;
-    void selectGarment(int index);  // not an undo step: nothing in the folio changes
+    // None of these is an undo step: nothing in the folio changes.
+    void selectGarment(int index);
+    void showPencil(const std::string& id);
+    void showRevision(const std::string& digest);
 
-    // What follows from the garment's pencil.
+    // What follows from what is on the table.
     [[nodiscard]] const GarmentOutcome& drafted() const;
     // The last outcome of this garment that had a pattern: what a table goes on showing, as not in
     // force, while drafted() has only problems. Without a pattern when there never was one.
@@ -58,19 +67,31 @@ class FolioDocument : public QObject {
     // such a run.
     void change(const Folio& after, const QString& words, const QString& mergeKey = {});
     void changeStyle(const Style& style, const QString& words, const QString& mergeKey = {});
+    // The pencil on the table. Over a confirmed revision a pencil is begun from it, and the change
+    // goes there.
+    void changePencil(const std::function<void(Pencil&)>& edit, const QString& words,
+                      const QString& mergeKey = {});
     void changeMeasurements(const MeasurementSet& set, const QString& words,
                             const QString& mergeKey = {});
+    // A new set, a copy of that in force, taken today.
+    void takeNewMeasurements(const QString& words);
     void endMerging();
+    // A new pencil from a confirmed revision of this folio, shown at once. One undo step.
+    void beginPencil(const std::string& parent, const QString& words);
+    // Takes a folio in which something was confirmed: undo starts anew, since it never goes back
+    // over ink. Shows the revision of that digest. The caller saves.
+    void takeConfirmed(const Folio& after, const std::string& digest);
 
     // Writes what has changed to the working copy now, not after the short pause that lets fast
     // typing and dragging run free (kRecordPauseMs at most; endMerging() also does it).
     void recordNow();
 
   signals:
-    void opened();                                     // another folio, or none
-    void folioChanged();                               // any value changed
-    void draftedChanged();                             // drafted() is new
-    void fileChanged();                                // file() or isModified() is new
+    void shownChanged();    // another garment, pencil or revision is on the table
+    void opened();          // another folio, or none
+    void folioChanged();    // any value changed
+    void draftedChanged();  // drafted() is new
+    void fileChanged();     // file() or isModified() is new
     void storeFailed(const coutil::Problem& problem);  // the working copy could not be written
 
   private:
@@ -78,6 +99,8 @@ class FolioDocument : public QObject {
     void put(const Folio& folio);
     void show(Folio folio, std::filesystem::path file);
     void redraft();
+    void showNewest();  // when what was shown is gone
+    void take(const PencilChange& changed, const QString& words, const QString& mergeKey);
     void dropWorkingCopy();
     [[nodiscard]] std::optional<Problem> writeWorkingCopy();
 
@@ -86,6 +109,8 @@ class FolioDocument : public QObject {
     std::filesystem::path file_;
     std::optional<Folio> onDisk_;  // what file_ held when it was opened or saved here
     int garmentIndex_ = 0;
+    std::string shownPencil_;    // id; both empty: the latest there is
+    std::string shownRevision_;  // digest
     int mergeRun_ = 0;
     GarmentOutcome drafted_;
     GarmentOutcome lastGoodDraft_;

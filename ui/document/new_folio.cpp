@@ -37,18 +37,4 @@ Folio withNewGarment(const Folio& folio, const QString& name, const Style& style
     return after;
 }
 
-Folio withNewMeasurementSet(const Folio& folio, const MeasurementSet& source, int garmentIndex) {
-    MeasurementSet set = source;
-    set.id = newUuid();
-    set.takenOn = today();
-    set.note.clear();
-    Folio after = folio;
-    const auto index = static_cast<std::size_t>(garmentIndex);
-    if (index < after.garments.size() && !after.garments[index].pencils.empty())
-        after.garments[index].pencils.back().measurementSet = set.id;
-    after.measurementSets.push_back(std::move(set));
-    std::ranges::stable_sort(after.measurementSets, {}, &MeasurementSet::takenOn);
-    return after;
-}
-
 }  // namespace coutil

@@ -17,9 +17,4 @@ namespace coutil {
 [[nodiscard]] Folio withNewGarment(const Folio& folio, const QString& name, const Style& style,
                                    const std::string& setId);
 
-// The folio with one more measurement set, a copy of `source` taken today, from which the garment
-// at `garmentIndex` is drafted from now on. Sets stay in the order of their dates.
-[[nodiscard]] Folio withNewMeasurementSet(const Folio& folio, const MeasurementSet& source,
-                                          int garmentIndex);
-
 }  // namespace coutil

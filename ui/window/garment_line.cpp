@@ -127,11 +127,9 @@ void GarmentLine::fillMenu() {
 void GarmentLine::addGarment() {
     const MeasurementSet* set = document_.measurementSet();
     if (!document_.isOpen() || set == nullptr) return;
-    const Pencil* present = document_.pencil();
     const QString name = freeName(document_.folio(), tr("Corset"));
     document_.endMerging();
-    document_.change(withNewGarment(document_.folio(), name,
-                                    present != nullptr ? styleInForce(*present) : Style{}, set->id),
+    document_.change(withNewGarment(document_.folio(), name, document_.style(), set->id),
                      tr("New garment"));
     document_.selectGarment(static_cast<int>(document_.folio().garments.size()) - 1);
     startRename();

@@ -6,7 +6,9 @@
 
 #include <gtest/gtest.h>
 
+#include "core/revision/confirm.h"
 #include "core/store/folio_file.h"
+#include "core/store/text_formats.h"
 #include "tests/ui/window/singer.h"
 #include "ui/document/new_folio.h"
 #include "ui/document/state_folder.h"
@@ -186,12 +188,90 @@ TEST_F(FolioDocumentTest, garmentsAreChosenAddedAndUndone) {
 
 TEST_F(FolioDocumentTest, aNewSetIsACopyOfTodayAndTheGarmentIsDraftedFromIt) {
     const MeasurementSet old = *document_.measurementSet();
-    document_.change(withNewMeasurementSet(document_.folio(), old, 0), "New set");
+    document_.takeNewMeasurements("New set");
     const MeasurementSet& fresh = *document_.measurementSet();
     EXPECT_NE(fresh.id, old.id);
     EXPECT_EQ(fresh.takenOn, today());
     EXPECT_EQ(fresh.valuesMm, old.valuesMm);
     EXPECT_EQ(document_.folio().measurementSets.size(), 2U);
+}
+
+// The pencil on the table gone over in ink.
+Folio confirmed(const FolioDocument& document) {
+    const GarmentOutcome& drafted = document.drafted();
+    const auto after =
+        pencilConfirmed(document.folio(), static_cast<std::size_t>(document.garmentIndex()),
+                        document.pencil()->id, {drafted.pattern, drafted.problems},
+                        {.on = "2026-03-18", .by = "wardrobe", .note = "block"},
+                        [](const Recipe& recipe) { return writeStyleJson(recipe.style); });
+    EXPECT_TRUE(after.hasValue());
+    return *after;
+}
+
+class ConfirmedDocumentTest : public FolioDocumentTest {
+  protected:
+    void SetUp() override {
+        FolioDocumentTest::SetUp();
+        typeWaist(740);
+        const Folio after = confirmed(document_);
+        document_.takeConfirmed(after, after.garments.front().revisions.front()->digest());
+    }
+};
+
+TEST_F(ConfirmedDocumentTest, undoNeverCrossesInkAndTheRevisionIsShown) {
+    EXPECT_FALSE(document_.undoStack().canUndo());
+    EXPECT_TRUE(document_.isModified());
+    EXPECT_EQ(document_.pencil(), nullptr);
+    ASSERT_NE(document_.revision(), nullptr);
+    EXPECT_EQ(*document_.drafted().pattern, document_.revision()->pattern());
+    EXPECT_DOUBLE_EQ(waistMm(), 740);
+}
+
+TEST_F(ConfirmedDocumentTest, aStyleChangedOverInkBeginsAPencilFromIt) {
+    const std::string ink = document_.revision()->digest();
+    Style style = document_.style();
+    style.easeMm[LevelId::waist] = -40;
+    document_.changeStyle(style, "Waist -4 cm");
+    ASSERT_NE(document_.pencil(), nullptr);
+    EXPECT_EQ(document_.pencil()->parent, ink);
+    EXPECT_EQ(document_.style(), style);
+    EXPECT_EQ(document_.garment()->revisions.size(), 1U);
+    EXPECT_NE(*document_.drafted().pattern, document_.garment()->revisions[0]->pattern());
+    document_.undoStack().undo();
+    EXPECT_EQ(document_.pencil(), nullptr);
+    EXPECT_EQ(document_.revision()->digest(), ink);
+}
+
+TEST_F(ConfirmedDocumentTest, readingsTypedOverInkBecomeANewSetOfToday) {
+    typeWaist(760);
+    EXPECT_EQ(document_.folio().measurementSets.size(), 2U);
+    EXPECT_DOUBLE_EQ(waistMm(), 760);
+    EXPECT_DOUBLE_EQ(document_.garment()->revisions[0]->recipe().measurements.valuesMm.at(
+                         Measurement::waistGirth),
+                     740);
+    typeWaist(770);  // the pencil's own set now: no third one
+    EXPECT_EQ(document_.folio().measurementSets.size(), 2U);
+    EXPECT_DOUBLE_EQ(waistMm(), 770);
+}
+
+TEST_F(ConfirmedDocumentTest, allowancesAloneKeepTheInkOfThePanels) {
+    Style style = document_.style();
+    style.allowance.seamMm = 20;
+    document_.changeStyle(style, "Seams 2 cm");
+    EXPECT_EQ(*document_.drafted().pattern, document_.garment()->revisions[0]->pattern());
+}
+
+TEST_F(ConfirmedDocumentTest, aSeamTakenInOverInkMovesItsEdges) {
+    document_.changePencil(
+        [](Pencil& pencil) {
+            pencil.alterations.push_back(
+                {.id = "a", .change = ShapeSeam{.seam = "2-3", .amounts = {{35, 8}}}});
+        },
+        "Seam 2-3");
+    ASSERT_NE(document_.pencil(), nullptr);
+    EXPECT_NE(*document_.drafted().pattern, document_.garment()->revisions[0]->pattern());
+    document_.showRevision(document_.garment()->revisions[0]->digest());
+    EXPECT_EQ(*document_.drafted().pattern, document_.garment()->revisions[0]->pattern());
 }
 
 }  // namespace
