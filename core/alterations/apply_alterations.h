@@ -37,7 +37,9 @@ struct AlteredPattern {
                                               std::span<const Alteration> alterations);
 
 // The alteration that takes back what `alteration` did to `before`, giving the same outlines within
-// 0.05 mm. Nothing where there is none (split, join, symmetric, style, measurements).
+// 0.05 mm: an alteration of the altered pattern (in one run with the first, take the opposite
+// amounts or switch it off). Its id is empty. Nothing where there is none (split, join, symmetric,
+// style, measurements).
 [[nodiscard]] std::optional<Alteration> inverseOf(const Alteration& alteration,
                                                   const Pattern& before);
 

@@ -7,6 +7,7 @@
 #include "core/alterations/find_places.h"
 #include "core/alterations/move_edge.h"
 #include "core/alterations/settle.h"
+#include "core/alterations/shape_parts.h"
 
 namespace coutil {
 namespace {
@@ -36,27 +37,6 @@ EdgeShift& shiftOf(std::vector<ShiftOfEdge>& shifts, const EdgeRef& edge, const 
     return shifts.emplace_back(edge, EdgeShift{}, seam).shift;
 }
 
-// The edges a ShapeSeam names and the part of its amount each of them gives.
-struct PartOfEdge {
-    EdgeRef edge;
-    double part = 0;
-};
-
-std::vector<PartOfEdge> partsOf(const Pattern& pattern, BodySide side, const ShapeSeam& shape) {
-    std::vector<PartOfEdge> parts;
-    if (isCentreName(shape.seam)) {
-        const double part = side == BodySide::both ? 0.5 : 1;
-        for (const EdgeRef& edge : edgesNamed(pattern, shape.seam, side))
-            parts.push_back({edge, part});
-        return parts;
-    }
-    for (const std::size_t s : seamsNamed(pattern, shape.seam, side)) {
-        parts.push_back({pattern.seams[s].front, shape.frontPart});
-        parts.push_back({pattern.seams[s].back, 1 - shape.frontPart});
-    }
-    return parts;
-}
-
 bool isNumber(const ShapeSeam& shape) {
     const auto isFine = [](const Fade& fade) {
         return !fade.overMm || (*fade.overMm >= kShortestFadeMm && std::isfinite(*fade.overMm));
@@ -78,6 +58,21 @@ bool liesOn(const Edge& edge, const ShapeSeam& shape) {
 }
 
 }  // namespace
+
+std::vector<PartOfEdge> partsOf(const Pattern& pattern, BodySide side, const ShapeSeam& shape) {
+    std::vector<PartOfEdge> parts;
+    if (isCentreName(shape.seam)) {
+        const double part = side == BodySide::both ? 0.5 : 1;
+        for (const EdgeRef& edge : edgesNamed(pattern, shape.seam, side))
+            parts.push_back({edge, part});
+        return parts;
+    }
+    for (const std::size_t s : seamsNamed(pattern, shape.seam, side)) {
+        parts.push_back({pattern.seams[s].front, shape.frontPart});
+        parts.push_back({pattern.seams[s].back, 1 - shape.frontPart});
+    }
+    return parts;
+}
 
 Problems checkShapeSeam(const Pattern& pattern, BodySide side, const ShapeSeam& shape) {
     if (!isNumber(shape)) return {problemOf(ProblemCode::alterationBadValue, shape)};

@@ -96,8 +96,8 @@ Pattern wholeOf(const Pattern& pattern) {
     Pattern whole = pattern;
     const auto centre = sewnCentreFront(pattern);
     if (centre) whole.panels[centre->panel].edges[centre->edge].role = EdgeRole::seam;
-    whole.panels.insert(whole.panels.end(), whole.panels.begin(),
-                        whole.panels.begin() + static_cast<std::ptrdiff_t>(count));
+    whole.panels.reserve(2 * count);
+    for (std::size_t p = 0; p < count; ++p) whole.panels.push_back(whole.panels[p]);
     for (std::size_t p = 0; p < 2 * count; ++p)
         whole.panels[p].side = p < count ? PanelSide::left : PanelSide::right;
     for (Seam seam : pattern.seams) {
