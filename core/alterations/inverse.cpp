@@ -17,6 +17,8 @@ constexpr double kStationsMm = 3;
 constexpr double kReachMm = 250;
 constexpr double kNothingMm = 1e-7;
 constexpr double kShortFadeMm = 5;
+// Stations run on past both ends, so that the direction in which an edge ends is met as well.
+constexpr double kPastEndMm = 24;
 
 // An edge run on straight at both ends, so that a ray finds it beyond them.
 Path runOnBothWays(const Path& path, double byMm) {
@@ -41,13 +43,17 @@ double missingMm(const UpwardEdge& edge, const Path& target, double positionMm) 
     return best == kReachMm ? 0 : best;
 }
 
+UpwardEdge runOnBothWays(const UpwardEdge& edge, double byMm) {
+    return {runOnBothWays(edge.path, byMm), edge.waistAtMm + byMm, edge.hasPanelOnLeft};
+}
+
 std::vector<double> stationsOf(const Pattern& pattern, const std::vector<PartOfEdge>& parts) {
     const SeamLengths lengths = seamLengthsOf(edgeAt(pattern, parts.front().edge));
-    const double wholeMm = lengths.aboveWaistMm + lengths.belowWaistMm;
+    const double wholeMm = lengths.aboveWaistMm + lengths.belowWaistMm + 2 * kPastEndMm;
     const int count = std::max(1, static_cast<int>(std::ceil(wholeMm / kStationsMm)));
     std::vector<double> stations;
     for (int k = 0; k <= count; ++k)
-        stations.push_back(-lengths.belowWaistMm + wholeMm * k / count);
+        stations.push_back(-lengths.belowWaistMm - kPastEndMm + wholeMm * k / count);
     return stations;
 }
 
@@ -61,7 +67,7 @@ std::vector<AmountAt> missingAmounts(const Pattern& now, const Pattern& wanted,
     for (const auto& [ref, part] : parts) {
         if (part == 0) continue;
         squares += part * part;
-        const UpwardEdge edge = upwardOf(edgeAt(now, ref));
+        const UpwardEdge edge = runOnBothWays(upwardOf(edgeAt(now, ref)), 2 * kPastEndMm);
         const Path target = runOnBothWays(upwardOf(edgeAt(wanted, ref)).path, kReachMm / 4);
         for (AmountAt& amount : amounts)
             amount.amountMm += part * missingMm(edge, target, amount.positionMm);
