@@ -6,6 +6,7 @@
 #include "core/alterations/cut_edge.h"
 #include "core/alterations/draw_lines.h"
 #include "core/alterations/line_in_panel.h"
+#include "core/alterations/merge_pieces.h"
 #include "core/alterations/upward_edge.h"
 
 namespace coutil {
@@ -60,17 +61,20 @@ Path meanPath(const Path& one, const Path& other) {
         const Place b = placeAt(other, otherMm, share);
         return {(a.at + b.at) / 2, (a.perShare + b.perShare) / 2};
     };
-    Path mean;
+    std::vector<MovedPiece> mean;
     const std::vector<double> shares = sharesOf(one, oneMm, other, otherMm);
     Place from = at(0);
     for (std::size_t i = 0; i + 1 < shares.size(); ++i) {
         const Place to = at(shares[i + 1]);
         const double third = (shares[i + 1] - shares[i]) / 3;
-        mean.pieces.push_back(
-            {from.at, from.at + from.perShare * third, to.at - to.perShare * third, to.at});
+        mean.push_back(
+            {{from.at, from.at + from.perShare * third, to.at - to.perShare * third, to.at},
+             (shares[i + 1] - shares[i]) * (oneMm + otherMm) / 2,
+             true});
         from = to;
     }
-    return mean;
+    constexpr double kLongestJoinedMm = 60;
+    return mergedWhereMoved(mean, kLongestJoinedMm);
 }
 
 void settleMean(const Pattern& before, Pattern& mean, const std::vector<WantedLengths>& wanted) {

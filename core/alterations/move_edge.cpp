@@ -12,7 +12,7 @@ namespace coutil {
 namespace {
 
 // Knots nearer than this to a cut need none of their own.
-constexpr double kBetweenCutsMm = 3;
+constexpr double kBetweenCutsMm = 1;
 // Of the length of a stretch at least so much must be left when it moves inwards.
 constexpr double kLeastLeftShare = 0.1;
 
