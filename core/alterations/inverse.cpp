@@ -13,8 +13,10 @@ namespace coutil {
 namespace {
 
 constexpr double kStationsMm = 3;
+constexpr double kEndStepMm = 0.75;
+constexpr int kEndStations = 6;
 // How far an edge may have moved at most; beyond, nothing is found.
-constexpr int kFurtherLooks = 1;
+constexpr int kLooks = 4;
 constexpr double kReachMm = 250;
 constexpr double kNothingMm = 1e-7;
 constexpr double kShortFadeMm = 5;
@@ -56,13 +58,19 @@ Missing missingAt(const UpwardEdge& edge, const Path& target, double positionMm)
     return {bestMm, along.dot(inward) / along.dot(up) * (1 - bestMm * bend)};
 }
 
+// Even steps, closer at both ends: the direction there decides how the top and bottom lines run.
 std::vector<double> stationsOf(const Pattern& pattern, const std::vector<PartOfEdge>& parts) {
     const SeamLengths lengths = seamLengthsOf(edgeAt(pattern, parts.front().edge));
+    const double lowestMm = -lengths.belowWaistMm;
     const double wholeMm = lengths.aboveWaistMm + lengths.belowWaistMm;
-    const int count = std::max(1, static_cast<int>(std::ceil(wholeMm / kStationsMm)));
     std::vector<double> stations;
+    for (int k = 0; k < kEndStations; ++k) stations.push_back(lowestMm + k * kEndStepMm);
+    const double innerMm = wholeMm - 2 * kEndStations * kEndStepMm;
+    const int count = std::max(1, static_cast<int>(std::ceil(innerMm / kStationsMm)));
     for (int k = 0; k <= count; ++k)
-        stations.push_back(-lengths.belowWaistMm + wholeMm * k / count);
+        stations.push_back(lowestMm + kEndStations * kEndStepMm + innerMm * k / count);
+    for (int k = kEndStations - 1; k >= 0; --k)
+        stations.push_back(lengths.aboveWaistMm - k * kEndStepMm);
     return stations;
 }
 
@@ -114,22 +122,31 @@ ShapeSeam shapeThrough(const ShapeSeam& like, const std::vector<double>& station
     if (from > 0) --from;
     if (to < last) ++to;
     for (std::size_t i = from; i <= to; ++i) shape.amounts.push_back({stations[i], missing[i].mm});
-    const double stepMm = stations[1] - stations[0];
     shape.down.overMm = shape.up.overMm = kShortFadeMm;
     if (from == 0 && to > 0) {
-        const double secant = (missing[1].mm - missing[0].mm) / stepMm;
+        const double secant = (missing[1].mm - missing[0].mm) / kEndStepMm;
         const double beyond = secantBeyond(secant, missing[0].slope);
         shape.amounts.insert(shape.amounts.begin(),
-                             {stations[0] - stepMm, missing[0].mm - beyond * stepMm});
+                             {stations[0] - kEndStepMm, missing[0].mm - beyond * kEndStepMm});
         shape.down.overMm.reset();
     }
     if (to == last && from < last) {
-        const double secant = (missing[last].mm - missing[last - 1].mm) / stepMm;
+        const double secant = (missing[last].mm - missing[last - 1].mm) / kEndStepMm;
         const double beyond = secantBeyond(secant, missing[last].slope);
-        shape.amounts.push_back({stations[last] + stepMm, missing[last].mm + beyond * stepMm});
+        shape.amounts.push_back(
+            {stations[last] + kEndStepMm, missing[last].mm + beyond * kEndStepMm});
         shape.up.overMm.reset();
     }
     return shape;
+}
+
+// How far outlines would still be off: along the seam, and on the lines that end at it.
+double badnessMm(const std::vector<Missing>& rest) {
+    constexpr double kReachOfLineMm = 30;
+    double mostMm = 0;
+    for (const Missing& each : rest) mostMm = std::max(mostMm, std::abs(each.mm));
+    return std::max({mostMm, kReachOfLineMm * std::abs(rest.front().slope),
+                     kReachOfLineMm * std::abs(rest.back().slope)});
 }
 
 std::optional<Change> takenBack(const Pattern& before, BodySide side, const ShapeSeam& shape) {
@@ -139,18 +156,25 @@ std::optional<Change> takenBack(const Pattern& before, BodySide side, const Shap
     const std::vector<double> stations = stationsOf(before, parts);
     std::vector<Missing> missing = missingBetween(after, before, parts, stations);
     // What is found along the normals of the altered edge is exact but for the ends, which are cut
-    // again; further looks take that in.
-    for (int look = 0; look < kFurtherLooks; ++look) {
+    // again, and for what a monotone curve can't follow; further looks take that in. The best of
+    // all stands.
+    std::optional<Change> best;
+    double bestMm = 0;
+    for (int look = 0; look < kLooks; ++look) {
+        const ShapeSeam trial = shapeThrough(shape, stations, missing);
         Pattern back = after;
-        if (!shapeSeam(back, side, shapeThrough(shape, stations, missing)).empty())
-            return std::nullopt;
+        if (!shapeSeam(back, side, trial).empty()) break;
         const std::vector<Missing> rest = missingBetween(back, before, parts, stations);
+        if (const double mm = badnessMm(rest); !best || mm < bestMm) {
+            best = trial;
+            bestMm = mm;
+        }
         for (std::size_t i = 0; i < missing.size(); ++i) {
             missing[i].mm += rest[i].mm;
             missing[i].slope += rest[i].slope;
         }
     }
-    return shapeThrough(shape, stations, missing);
+    return best;
 }
 
 struct TakeBack {

@@ -12,7 +12,7 @@ namespace coutil {
 namespace {
 
 // Knots nearer than this to a cut need none of their own.
-constexpr double kBetweenCutsMm = 1;
+constexpr double kBetweenCutsMm = 0.3;
 // Of the length of a stretch at least so much must be left when it moves inwards.
 constexpr double kLeastLeftShare = 0.1;
 
@@ -21,6 +21,13 @@ struct MovedPlace {
     Point at = Point::Zero();
     Vector perMm = Vector::Zero();
     double leftShare = 1;
+};
+
+// Where a piece is cut: its parameter, the seam position, and where the place moves to.
+struct Cut {
+    double t = 0;
+    double positionMm = 0;
+    MovedPlace place;
 };
 
 class EdgeMover {
@@ -91,7 +98,7 @@ class EdgeMover {
             if (shift_.isNothingBetween(positionMm, nextMm)) {
                 pushUnmoved(between(piece, cuts[i], cuts[i + 1]), partMm);
             } else {
-                pushMoved(piece, cuts[i], cuts[i + 1], from, to, partMm);
+                pushMoved(piece, {cuts[i], positionMm, from}, {cuts[i + 1], nextMm, to});
             }
             positionMm = nextMm;
             from = to;
@@ -103,16 +110,26 @@ class EdgeMover {
         pieces_.push_back({piece, pieceMm, false});
     }
 
-    // The derivative by the piece's own parameter, so that joints inside a piece stay as even as
-    // they were.
-    void pushMoved(const Cubic& piece, double t0, double t1, const MovedPlace& from,
-                   const MovedPlace& to, double partMm) {
-        const double third = (t1 - t0) / 3;
-        const Vector out = from.perMm * (derivativeAt(piece, t0).norm() * third);
-        const Vector in = to.perMm * (derivativeAt(piece, t1).norm() * third);
-        Point start = from.at;
-        if (!pieces_.empty()) start = pieces_.back().piece.p3;
-        pieces_.push_back({{start, start + out, to.at - in, to.at}, partMm, true});
+    // One moved part of a piece; cut in the middle, and again, while its middle is off the true
+    // moved curve. Derivatives are by the piece's own parameter, so that joints inside a piece stay
+    // as even as they were.
+    void pushMoved(const Cubic& piece, const Cut& from, const Cut& to, int halvings = 0) {
+        constexpr int kMostHalvings = 4;
+        const double third = (to.t - from.t) / 3;
+        const Vector out = from.place.perMm * (derivativeAt(piece, from.t).norm() * third);
+        const Vector in = to.place.perMm * (derivativeAt(piece, to.t).norm() * third);
+        const Point start = pieces_.empty() ? from.place.at : pieces_.back().piece.p3;
+        const Cubic part{start, start + out, to.place.at - in, to.place.at};
+        const double t = (from.t + to.t) / 2;
+        const double positionMm = from.positionMm + partLengthMm(piece, from.t, t);
+        const MovedPlace middle = movedAt(piece, t, positionMm);
+        if (halvings < kMostHalvings &&
+            (pointAt(part, 0.5) - middle.at).norm() > tolerance::kMovedEdgeMm) {
+            pushMoved(piece, from, {t, positionMm, middle}, halvings + 1);
+            pushMoved(piece, {t, positionMm, middle}, to, halvings + 1);
+            return;
+        }
+        pieces_.push_back({part, to.positionMm - from.positionMm, true});
     }
 
     const UpwardEdge& edge_;

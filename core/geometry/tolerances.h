@@ -50,6 +50,8 @@ inline constexpr double kNeighbourParameter = 1e-6;
 // Pieces of an altered edge become one again when the one leaves them by less: a tenth of the ink
 // grid, far below a pen.
 inline constexpr double kMergedPieceMm = 1e-4;
+// The middle of a piece of a moved edge keeps to the true moved curve by this.
+inline constexpr double kMovedEdgeMm = 0.002;
 // An altered edge this near to its wanted length stays as it is: a thousand alterations later the
 // two edges of a seam still agree to kSeamPairMm.
 inline constexpr double kSettledLengthMm = 1e-6;
