@@ -1056,6 +1056,18 @@
         <source>A correction of {value} ({subject}) is more than a printer is off[: it must lie between {lowest} and {highest}]; measure the square again and print at 100 %.</source>
         <translation>Eine Korrektur von {value} ({subject}) ist mehr, als ein Drucker abweicht[: Sie muss zwischen {lowest} und {highest} liegen]; miss das Quadrat noch einmal und drucke mit 100 %.</translation>
     </message>
+    <message>
+        <source>Along the seam {detail} that was given up, the two edges lay up to {value} apart, and the joined panel is as much wider there; take it in at the seams beside it.</source>
+        <translation>Entlang der aufgegebenen Naht {detail} lagen die beiden Kanten bis zu {value} auseinander, und um so viel ist das verbundene Teil dort weiter; nimm es an den Nähten daneben ein.</translation>
+    </message>
+    <message>
+        <source>{path} is {text}, but must be a list of pairs of numbers, each in square brackets, like [[35, 8], [120, 0]].</source>
+        <translation>{path} ist {text}, muss aber eine Liste von Zahlenpaaren sein, jedes in eckigen Klammern, etwa [[35, 8], [120, 0]].</translation>
+    </message>
+    <message>
+        <source>{path} is {text}, but must be a list of texts in quotes, in square brackets.</source>
+        <translation>{path} ist {text}, muss aber eine Liste von Texten in Anführungszeichen sein, in eckigen Klammern.</translation>
+    </message>
 </context>
 <context>
     <name>Recovery</name>

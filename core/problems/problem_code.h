@@ -40,6 +40,7 @@ namespace coutil {
     X(alterationTooLarge, "alteration_too_large")         \
     X(alterationBadValue, "alteration_bad_value")         \
     X(alterationBreaksPanel, "alteration_breaks_panel")   \
+    X(joinLeavesGap, "join_leaves_gap")                   \
     X(markUnfit, "mark_unfit")                            \
     /* checks of a fitted pattern */                      \
     X(seamTooCurved, "seam_too_curved")                   \
@@ -82,6 +83,8 @@ namespace coutil {
     X(jsonWantsNumber, "json_wants_number")               \
     X(jsonWantsWholeNumber, "json_wants_whole_number")    \
     X(jsonWantsNumberList, "json_wants_number_list")      \
+    X(jsonWantsPairs, "json_wants_pairs")                 \
+    X(jsonWantsTextList, "json_wants_text_list")          \
     X(jsonWantsLength, "json_wants_length")               \
     X(jsonWantsObject, "json_wants_object")               \
     X(jsonWantsObjectList, "json_wants_object_list")      \

@@ -1,14 +1,19 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "core/alterations/alteration.h"
+#include "core/alterations/mark.h"
 #include "core/block/style.h"
 #include "core/measurements/measurement_set.h"
 #include "core/pattern/pattern.h"
 #include "core/problems/problem.h"
+#include "core/revision/folio.h"
+#include "core/store/uuid.h"
 #include "core/tracing/tracing.h"
 
 namespace coutil {
@@ -28,6 +33,27 @@ using SentenceOf = std::function<std::string(const Problem&)>;
 [[nodiscard]] std::string writeMeasurementsJson(const MeasurementSet& set);
 [[nodiscard]] Outcome<Style> readStyleJson(std::string_view text);
 [[nodiscard]] std::string writeStyleJson(const Style& style);
+
+// Alterations, and the marks of a fitting with its head (revision: the number; absent: the pencil),
+// read and written the same way. An entry without an id gets one from `newId`. Lengths are within a
+// metre (lengthOutOfRange) and amounts of marks not negative (lengthNegative). Whether the places
+// are in a pattern is for applyAlterations() and alterationsFrom().
+struct MarksText {
+    std::string date;  // ISO 8601, may be empty
+    std::optional<int> revision;
+    FittingKind how = FittingKind::inPerson;
+    std::string by;
+    std::string note;
+    std::vector<Mark> marks;
+
+    bool operator==(const MarksText&) const = default;
+};
+[[nodiscard]] Outcome<std::vector<Alteration>> readAlterationsJson(
+    std::string_view text, const std::function<std::string()>& newId = newUuid);
+[[nodiscard]] std::string writeAlterationsJson(const std::vector<Alteration>& alterations);
+[[nodiscard]] Outcome<MarksText> readMarksJson(std::string_view text,
+                                               const std::function<std::string()>& newId = newUuid);
+[[nodiscard]] std::string writeMarksJson(const MarksText& marks);
 
 // What `pattern --json` and `trace --json` print.
 struct RevisionHead {

@@ -129,7 +129,7 @@ TEST(River, noUmbrellaHeaders) {
             }
         }
     }
-    EXPECT_LE(jsonUsers, 12);
+    EXPECT_LE(jsonUsers, 16);
 }
 
 }  // namespace

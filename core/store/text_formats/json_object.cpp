@@ -87,6 +87,45 @@ std::optional<std::vector<double>> JsonObject::numbers(std::string_view key) {
     return list->get<std::vector<double>>();
 }
 
+std::optional<std::vector<std::array<double, 2>>> JsonObject::pairs(std::string_view key) {
+    const Json* list = member(key);
+    if (list == nullptr) return std::nullopt;
+    std::vector<std::array<double, 2>> pairs;
+    const auto isPair = [](const Json& value) {
+        return value.is_array() && value.size() == 2 && value[0].is_number() &&
+               value[1].is_number();
+    };
+    if (!list->is_array() || !std::ranges::all_of(*list, isPair)) {
+        report(ProblemCode::jsonWantsPairs, key, shown(*list));
+        return std::nullopt;
+    }
+    for (const Json& pair : *list) pairs.push_back({pair[0].get<double>(), pair[1].get<double>()});
+    return pairs;
+}
+
+std::optional<std::vector<std::string>> JsonObject::texts(std::string_view key) {
+    const Json* list = member(key);
+    if (list == nullptr) return std::nullopt;
+    if (!list->is_array() ||
+        !std::ranges::all_of(*list, [](const Json& value) { return value.is_string(); })) {
+        report(ProblemCode::jsonWantsTextList, key, shown(*list));
+        return std::nullopt;
+    }
+    return list->get<std::vector<std::string>>();
+}
+
+bool JsonObject::has(std::string_view key) { return member(key) != nullptr; }
+
+std::string JsonObject::asWritten(std::string_view key) {
+    const Json* value = member(key);
+    return value == nullptr ? std::string{} : shown(*value);
+}
+
+bool JsonObject::isWord(std::string_view key, std::string_view word) {
+    const Json* value = member(key);
+    return value != nullptr && value->is_string() && value->get<std::string>() == word;
+}
+
 std::optional<double> JsonObject::lengthMm(std::string_view key, LengthUnit unit) {
     const Json* value = member(key);
     if (value == nullptr) return std::nullopt;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <map>
 #include <optional>
 #include <string>
@@ -34,6 +35,14 @@ class JsonObject {
     [[nodiscard]] std::optional<double> number(std::string_view key);
     [[nodiscard]] std::optional<int> wholeNumber(std::string_view key);
     [[nodiscard]] std::optional<std::vector<double>> numbers(std::string_view key);
+    // A list of lists of two numbers, and a list of texts.
+    [[nodiscard]] std::optional<std::vector<std::array<double, 2>>> pairs(std::string_view key);
+    [[nodiscard]] std::optional<std::vector<std::string>> texts(std::string_view key);
+    // Whether a member of that name is there, and what stands there, short enough for a message.
+    [[nodiscard]] bool has(std::string_view key);
+    [[nodiscard]] std::string asWritten(std::string_view key);
+    // Whether the member is exactly this text.
+    [[nodiscard]] bool isWord(std::string_view key, std::string_view word);
     // A number in `unit`, or a text like "2 1/2 in".
     [[nodiscard]] std::optional<double> lengthMm(std::string_view key, LengthUnit unit);
     [[nodiscard]] std::optional<JsonObject> object(std::string_view key);

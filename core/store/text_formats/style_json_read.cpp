@@ -2,6 +2,7 @@
 
 #include "core/store/text_formats.h"
 #include "core/store/text_formats/json_object.h"
+#include "core/store/text_formats/style_json.h"
 #include "core/store/text_formats/style_names.h"
 
 namespace coutil {
@@ -125,12 +126,7 @@ void readAllowance(JsonObject& top, AllowanceStyle& allowance) {
 
 }  // namespace
 
-Outcome<Style> readStyleJson(std::string_view text) {
-    const auto json = text_formats::parsedKind(text, "style");
-    if (!json) return Outcome<Style>::failed(json.problems);
-    std::vector<Problem> problems;
-    JsonObject top(*json, {}, problems);
-    text_formats::passKind(top);
+Style text_formats::readStyle(JsonObject& top) {
     Style style;
     take(top.choice("block", text_formats::blockNames()), style.block);
     take(top.wholeNumber("panels_per_half"), style.panelsPerHalf);
@@ -144,6 +140,16 @@ Outcome<Style> readStyleJson(std::string_view text) {
     readOwnLevels(top, style);
     readAllowance(top, style.allowance);
     top.refuseUnknown(ProblemCode::jsonUnknownKey);
+    return style;
+}
+
+Outcome<Style> readStyleJson(std::string_view text) {
+    const auto json = text_formats::parsedKind(text, "style");
+    if (!json) return Outcome<Style>::failed(json.problems);
+    std::vector<Problem> problems;
+    JsonObject top(*json, {}, problems);
+    text_formats::passKind(top);
+    Style style = text_formats::readStyle(top);
     if (!problems.empty()) return Outcome<Style>::failed(std::move(problems));
     return style;
 }

@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/store/text_formats.h"
+#include "core/store/text_formats/style_json.h"
 #include "core/store/text_formats/style_names.h"
 
 namespace coutil {
@@ -69,10 +70,8 @@ void putOwnLevels(ordered_json& json, const std::vector<OwnLevel>& levels) {
 
 }  // namespace
 
-std::string writeStyleJson(const Style& style) {
+ordered_json text_formats::styleJson(const Style& style) {
     ordered_json json;
-    json["coutil"] = "style";
-    json["version"] = 1;
     json["block"] = nameOf(text_formats::blockNames(), style.block);
     json["panels_per_half"] = style.panelsPerHalf;
     json["lacing_gap"] = style.lacingGapMm;
@@ -87,6 +86,14 @@ std::string writeStyleJson(const Style& style) {
     if (!style.frontPart.empty()) json["front_part"] = byName(style.frontPart);
     putOwnLevels(json, style.ownLevels);
     json["allowance"] = allowanceJson(style.allowance);
+    return json;
+}
+
+std::string writeStyleJson(const Style& style) {
+    ordered_json json;
+    json["coutil"] = "style";
+    json["version"] = 1;
+    json.update(text_formats::styleJson(style));
     return json.dump(2, ' ', false, nlohmann::detail::error_handler_t::replace) + "\n";
 }
 

@@ -18,6 +18,11 @@ QString ProblemSentence::ofAlterations(ProblemCode code) {
             return tr(
                 "With “{subject}”[ at {detail}] the pattern does not hold[ in panel {panel}], so "
                 "it was left out; use a smaller amount, or share it out.");
+        case ProblemCode::joinLeavesGap:
+            return tr(
+                "Along the seam {detail} that was given up, the two edges lay up to {value} "
+                "apart, and the joined panel is as much wider there; take it in at the seams "
+                "beside it.");
         case ProblemCode::markUnfit:
             return tr(
                 "The mark “{subject}” lies outside the pattern[: there is no {detail}]; give it a "

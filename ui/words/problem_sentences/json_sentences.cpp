@@ -51,6 +51,13 @@ QString ProblemSentence::ofJsonTypes(ProblemCode code) {
             return tr(
                 "{path} is {text}, but must be a list of numbers, with commas, in square "
                 "brackets.");
+        case ProblemCode::jsonWantsPairs:
+            return tr(
+                "{path} is {text}, but must be a list of pairs of numbers, each in square "
+                "brackets, like [[35, 8], [120, 0]].");
+        case ProblemCode::jsonWantsTextList:
+            return tr(
+                "{path} is {text}, but must be a list of texts in quotes, in square brackets.");
         case ProblemCode::jsonWantsLength:
             return tr(
                 "{path} is {text}, but must be a number, or a length in quotes like "
