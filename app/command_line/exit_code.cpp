@@ -12,6 +12,8 @@ bool isAboutAnUnreadableFile(const Problem& problem) {
         case ProblemCode::fileForeign:
         case ProblemCode::fileDamaged:
         case ProblemCode::fileNewer:
+        case ProblemCode::revisionTampered:
+        case ProblemCode::revisionParentMissing:
             return true;
         default:
             return false;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <filesystem>
 #include <optional>
 
@@ -10,15 +11,21 @@ namespace coutil {
 
 // The number in SQLite's application_id of every folio ("Cout") and the schema this program writes.
 inline constexpr int kFolioApplicationId = 0x436F7574;
-inline constexpr int kFolioSchemaVersion = 1;
+inline constexpr int kFolioSchemaVersion = 2;
+
+// A photo longer than this is refused.
+inline constexpr std::size_t kLargestPhotoBytes = std::size_t{12} << 20;
 
 // Reads a folio; the file is never changed. Problems (one, clear): fileMissing, fileUnreadable,
-// fileForeign (not a folio), fileNewer (figures: "file", "program"), fileDamaged.
+// fileForeign (not a folio), fileNewer (figures: "file", "program"), fileDamaged. Every revision is
+// read against its digest; where one is not what was confirmed the problems are, one for each,
+// revisionTampered or revisionParentMissing (subject: its number, detail: its garment).
 [[nodiscard]] Outcome<Folio> readFolio(const std::filesystem::path& file);
 
 // Writes a folio as a whole: beside the target, read back and compared, synced, then renamed over
 // it. Killed at any moment, the target holds the old or the new state. Problems: fileUnwritable,
-// diskFull; then nothing was changed.
+// diskFull, photoTooLarge (subject: its caption or id; figures "bytes", "limit"); then nothing was
+// changed.
 [[nodiscard]] std::optional<Problem> writeFolio(const Folio& folio,
                                                 const std::filesystem::path& file);
 

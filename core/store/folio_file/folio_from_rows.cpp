@@ -6,6 +6,7 @@
 #include <SQLiteCpp/Statement.h>
 
 #include "core/store/folio_file/folio_rows.h"
+#include "core/store/folio_file/photo_rows.h"
 #include "core/store/text_formats.h"
 
 namespace coutil {
@@ -16,6 +17,8 @@ std::optional<LengthUnit> unitNamed(const std::string& key) {
         if (keyOf(unit) == key) return unit;
     return std::nullopt;
 }
+
+std::string noNewId() { return {}; }
 
 bool takeReadings(SQLite::Database& database, MeasurementSet& set) {
     SQLite::Statement rows(
@@ -48,35 +51,93 @@ bool takeMeasurementSets(SQLite::Database& database, Folio& folio) {
     return true;
 }
 
-std::optional<Pencil> pencilOf(SQLite::Database& database, const std::string& garment) {
-    SQLite::Statement row(
-        database, "SELECT id, started_on, measurement_set, style FROM pencil WHERE garment = ?");
-    row.bind(1, garment);
-    if (!row.executeStep()) return std::nullopt;
-    Outcome<Style> style = readStyleJson(row.getColumn(3).getString());
-    if (!style) return std::nullopt;
-    return Pencil{row.getColumn(0).getString(), row.getColumn(1).getString(),
-                  row.getColumn(2).getString(), std::move(*style)};
+void takeSetAside(SQLite::Database& database, const std::string& garment, Pencil& pencil) {
+    SQLite::Statement rows(database,
+                           "SELECT code, subject, panel, reason FROM set_aside "
+                           "WHERE garment = ? AND pencil = ? ORDER BY place");
+    rows.bind(1, garment);
+    rows.bind(2, pencil.id);
+    while (rows.executeStep())
+        pencil.setAside.push_back({rows.getColumn(0).getString(), rows.getColumn(1).getString(),
+                                   rows.getColumn(2).getString(), rows.getColumn(3).getString()});
 }
 
-bool takeGarments(SQLite::Database& database, Folio& folio) {
+bool takePencils(SQLite::Database& database, Garment& garment) {
+    SQLite::Statement rows(database,
+                           "SELECT id, started_on, measurement_set, style, name, parent, "
+                           "alterations FROM pencil WHERE garment = ? ORDER BY place");
+    rows.bind(1, garment.id);
+    while (rows.executeStep()) {
+        Outcome<Style> style = readStyleJson(rows.getColumn(3).getString());
+        auto alterations = readAlterationsJson(rows.getColumn(6).getString(), noNewId);
+        if (!style || !alterations) return false;
+        Pencil pencil{.id = rows.getColumn(0).getString(),
+                      .startedOn = rows.getColumn(1).getString(),
+                      .measurementSet = rows.getColumn(2).getString(),
+                      .style = std::move(*style),
+                      .name = rows.getColumn(4).getString(),
+                      .parent = rows.getColumn(5).getString(),
+                      .alterations = std::move(*alterations)};
+        takeSetAside(database, garment.id, pencil);
+        garment.pencils.push_back(std::move(pencil));
+    }
+    return true;
+}
+
+void takePhotosOf(SQLite::Database& database, Fitting& fitting) {
+    SQLite::Statement rows(database,
+                           "SELECT photo FROM fitting_photo WHERE fitting = ? ORDER BY place");
+    rows.bind(1, fitting.id);
+    while (rows.executeStep()) fitting.photos.push_back(rows.getColumn(0).getString());
+}
+
+std::optional<FittingKind> fittingKindNamed(const std::string& key) {
+    for (const FittingKind kind : {FittingKind::posted, FittingKind::inPerson})
+        if (keyOf(kind) == key) return kind;
+    return std::nullopt;
+}
+
+bool takeFittings(SQLite::Database& database, Garment& garment) {
+    SQLite::Statement rows(database,
+                           "SELECT id, held_on, how, read_by, revision, pencil, note, marks "
+                           "FROM fitting WHERE garment = ? ORDER BY place");
+    rows.bind(1, garment.id);
+    while (rows.executeStep()) {
+        const auto how = fittingKindNamed(rows.getColumn(2).getString());
+        auto marks = readMarksJson(rows.getColumn(7).getString(), noNewId);
+        if (!how || !marks) return false;
+        Fitting fitting{.id = rows.getColumn(0).getString(),
+                        .heldOn = rows.getColumn(1).getString(),
+                        .how = *how,
+                        .readBy = rows.getColumn(3).getString(),
+                        .revision = rows.getColumn(4).getString(),
+                        .pencil = rows.getColumn(5).getString(),
+                        .note = rows.getColumn(6).getString(),
+                        .marks = std::move(marks->marks),
+                        .photos = {}};
+        takePhotosOf(database, fitting);
+        garment.fittings.push_back(std::move(fitting));
+    }
+    return true;
+}
+
+bool takeGarments(SQLite::Database& database, RevisionsByGarment& revisions, Folio& folio) {
     SQLite::Statement rows(database, "SELECT id, name, created_on FROM garment ORDER BY place");
     while (rows.executeStep()) {
         Garment garment;
         garment.id = rows.getColumn(0).getString();
         garment.name = rows.getColumn(1).getString();
         garment.createdOn = rows.getColumn(2).getString();
-        std::optional<Pencil> pencil = pencilOf(database, garment.id);
-        if (!pencil) return false;
-        garment.pencils.push_back(std::move(*pencil));
+        if (auto own = revisions.extract(garment.id)) garment.revisions = std::move(own.mapped());
+        if (!takePencils(database, garment) || !takeFittings(database, garment)) return false;
         folio.garments.push_back(std::move(garment));
     }
-    return true;
+    return revisions.empty();  // or there are revisions of a garment that is not there
 }
 
 }  // namespace
 
-std::optional<Folio> folioFromRows(SQLite::Database& database) {
+std::optional<Folio> folioFromRows(SQLite::Database& database, RevisionsByGarment revisions) {
     SQLite::Statement row(database, "SELECT id, client, note, unit FROM folio WHERE one = 1");
     if (!row.executeStep()) return std::nullopt;
     Folio folio;
@@ -84,7 +145,8 @@ std::optional<Folio> folioFromRows(SQLite::Database& database) {
     folio.client = row.getColumn(1).getString();
     folio.note = row.getColumn(2).getString();
     const auto unit = unitNamed(row.getColumn(3).getString());
-    if (!unit || !takeMeasurementSets(database, folio) || !takeGarments(database, folio))
+    if (!unit || !takeMeasurementSets(database, folio) ||
+        !takeGarments(database, revisions, folio) || !takePhotos(database, folio))
         return std::nullopt;
     folio.unit = *unit;
     return folio;

@@ -13,8 +13,8 @@
 #include "core/store/folio_file/folio_header.h"
 #include "core/store/folio_file/folio_rows.h"
 #include "core/store/folio_file/folio_schema.h"
-#include "core/store/folio_file/folio_seal.h"
-#include "core/store/folio_file/folio_upgrade.h"
+#include "core/store/folio_file/photo_rows.h"
+#include "core/store/folio_file/sound_folio.h"
 
 namespace coutil {
 namespace {
@@ -65,16 +65,10 @@ SQLite::Database databaseFrom(std::string_view bytes) {
     return database;
 }
 
-std::optional<Folio> checkedFolio(SQLite::Database& database) {
-    if (database.execAndGet("PRAGMA integrity_check").getString() != "ok") return std::nullopt;
-    if (!upgradeFolio(database, folioUpgrades(), kFolioSchemaVersion)) return std::nullopt;
-    if (!hasFolioTables(database) || !isSealSound(database)) return std::nullopt;
-    return folioFromRows(database);
-}
-
 }  // namespace
 
 Outcome<std::string> folioImage(const Folio& folio, const std::filesystem::path& file) {
+    if (auto problem = photoTooLargeIn(folio)) return *problem;
     try {
         SQLite::Database database = emptyMemory();
         createFolioTables(database);
@@ -91,8 +85,9 @@ Outcome<Folio> folioFromImage(std::string_view bytes, const std::filesystem::pat
     if (auto problem = checkFolioHeader(bytes, file)) return *problem;
     try {
         SQLite::Database database = databaseFrom(bytes);
-        if (std::optional<Folio> folio = checkedFolio(database)) return *std::move(folio);
-        return problemOf(ProblemCode::fileDamaged, file);
+        if (database.execAndGet("PRAGMA integrity_check").getString() != "ok")
+            return problemOf(ProblemCode::fileDamaged, file);
+        return soundFolio(database, file);
     } catch (const SQLite::Exception&) {
         return problemOf(ProblemCode::fileDamaged, file);
     }

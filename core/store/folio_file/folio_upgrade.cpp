@@ -1,16 +1,41 @@
 #include "core/store/folio_file/folio_upgrade.h"
 
 #include <algorithm>
+#include <array>
 #include <string>
 
 #include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
+#include "core/store/folio_file/folio_schema.h"
 #include "core/store/folio_file/folio_seal.h"
+#include "core/store/text_formats.h"
 
 namespace coutil {
+namespace {
 
-std::span<const FolioUpgrade> folioUpgrades() { return {}; }
+// Schema 1 had one pencil a garment, always a block, and nothing confirmed. Schema 2 is the one of
+// folio_schema.cpp.
+void fromOneToTwo(SQLite::Database& database) {
+    database.exec("ALTER TABLE pencil RENAME TO pencil_of_one");
+    for (const FolioTable& table : folioTables())
+        if (!database.tableExists(std::string(table.name)))
+            database.exec(std::string(table.create));
+    SQLite::Statement put(database,
+                          "INSERT INTO pencil SELECT garment, id, 0, started_on, measurement_set, "
+                          "style, '', '', ? FROM pencil_of_one");
+    put.bind(1, writeAlterationsJson({}));
+    put.exec();
+    database.exec("DROP TABLE pencil_of_one");
+    for (const FolioTrigger& trigger : folioTriggers()) database.exec(std::string(trigger.create));
+}
+
+constexpr std::array kUpgrades{FolioUpgrade{1, fromOneToTwo}};
+
+}  // namespace
+
+std::span<const FolioUpgrade> folioUpgrades() { return kUpgrades; }
 
 bool upgradeFolio(SQLite::Database& database, std::span<const FolioUpgrade> steps, int target) {
     int version = database.execAndGet("PRAGMA user_version").getInt();

@@ -8,6 +8,8 @@
 #include "core/store/folio_file/folio_rows.h"
 #include "core/store/folio_file/folio_schema.h"
 #include "core/store/folio_file/folio_seal.h"
+#include "core/store/folio_file/photo_rows.h"
+#include "core/store/folio_file/revision_rows.h"
 #include "core/store/text_formats.h"
 
 namespace coutil {
@@ -47,14 +49,73 @@ void putMeasurementSets(SQLite::Database& database, const std::vector<Measuremen
     }
 }
 
-void putPencil(SQLite::Database& database, const Garment& garment, const Pencil& pencil) {
-    SQLite::Statement put(database, "INSERT INTO pencil VALUES (?, ?, ?, ?, ?)");
-    put.bind(1, garment.id);
-    put.bind(2, pencil.id);
-    put.bind(3, pencil.startedOn);
-    put.bind(4, pencil.measurementSet);
-    put.bind(5, writeStyleJson(pencil.style));
-    put.exec();
+void putSetAside(SQLite::Database& database, const Garment& garment, const Pencil& pencil) {
+    SQLite::Statement put(database, "INSERT INTO set_aside VALUES (?, ?, ?, ?, ?, ?, ?)");
+    std::int64_t place = 0;
+    for (const SetAside& each : pencil.setAside) {
+        put.bind(1, garment.id);
+        put.bind(2, pencil.id);
+        put.bind(3, place++);
+        put.bind(4, each.code);
+        put.bind(5, each.subject);
+        put.bind(6, each.panel);
+        put.bind(7, each.reason);
+        put.exec();
+        put.reset();
+    }
+}
+
+void putPencils(SQLite::Database& database, const Garment& garment) {
+    SQLite::Statement put(database, "INSERT INTO pencil VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    std::int64_t place = 0;
+    for (const Pencil& pencil : garment.pencils) {
+        put.bind(1, garment.id);
+        put.bind(2, pencil.id);
+        put.bind(3, place++);
+        put.bind(4, pencil.startedOn);
+        put.bind(5, pencil.measurementSet);
+        put.bind(6, writeStyleJson(pencil.style));
+        put.bind(7, pencil.name);
+        put.bind(8, pencil.parent);
+        put.bind(9, writeAlterationsJson(pencil.alterations));
+        put.exec();
+        put.reset();
+        putSetAside(database, garment, pencil);
+    }
+}
+
+void putPhotosOf(SQLite::Database& database, const Fitting& fitting) {
+    SQLite::Statement put(database, "INSERT INTO fitting_photo VALUES (?, ?, ?)");
+    std::int64_t place = 0;
+    for (const std::string& photo : fitting.photos) {
+        put.bind(1, fitting.id);
+        put.bind(2, place++);
+        put.bind(3, photo);
+        put.exec();
+        put.reset();
+    }
+}
+
+void putFittings(SQLite::Database& database, const Garment& garment) {
+    SQLite::Statement put(database, "INSERT INTO fitting VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    std::int64_t place = 0;
+    for (const Fitting& fitting : garment.fittings) {
+        MarksText marks;
+        marks.marks = fitting.marks;
+        put.bind(1, fitting.id);
+        put.bind(2, garment.id);
+        put.bind(3, place++);
+        put.bind(4, fitting.heldOn);
+        put.bind(5, std::string(keyOf(fitting.how)));
+        put.bind(6, fitting.readBy);
+        put.bind(7, fitting.revision);
+        put.bind(8, fitting.pencil);
+        put.bind(9, fitting.note);
+        put.bind(10, writeMarksJson(marks));
+        put.exec();
+        put.reset();
+        putPhotosOf(database, fitting);
+    }
 }
 
 void putGarments(SQLite::Database& database, const std::vector<Garment>& garments) {
@@ -67,7 +128,8 @@ void putGarments(SQLite::Database& database, const std::vector<Garment>& garment
         put.bind(4, garment.createdOn);
         put.exec();
         put.reset();
-        for (const Pencil& pencil : garment.pencils) putPencil(database, garment, pencil);
+        putPencils(database, garment);
+        putFittings(database, garment);
     }
 }
 
@@ -75,7 +137,8 @@ void putGarments(SQLite::Database& database, const std::vector<Garment>& garment
 
 void putFolioRows(SQLite::Database& database, const Folio& folio) {
     for (const FolioTable& table : folioTables())
-        database.exec("DELETE FROM " + std::string(table.name));
+        if (table.kept == FolioTable::Kept::untilTheNextChange)
+            database.exec("DELETE FROM " + std::string(table.name));
     SQLite::Statement put(database, "INSERT INTO folio VALUES (1, ?, ?, ?, ?)");
     put.bind(1, folio.id);
     put.bind(2, folio.client);
@@ -84,6 +147,8 @@ void putFolioRows(SQLite::Database& database, const Folio& folio) {
     put.exec();
     putMeasurementSets(database, folio.measurementSets);
     putGarments(database, folio.garments);
+    putRevisionRows(database, folio);
+    putPhotoRows(database, folio);
     putSeal(database);
 }
 

@@ -1,5 +1,6 @@
 #include <nlohmann/json.hpp>
 
+#include "core/revision/timeline.h"
 #include "core/store/report_formats.h"
 #include "core/store/text_formats/outline_json.h"
 
@@ -12,31 +13,90 @@ ordered_json measurementSetJson(const MeasurementSet& set) {
     return ordered_json::parse(writeMeasurementsJson(set));
 }
 
-ordered_json pencilJson(const Pencil& pencil) {
+// The number of a parent, and its garment where that is another.
+void putParent(ordered_json& json, const Folio& folio, const Garment& garment,
+               const std::string& digest) {
+    json["parent"] = nullptr;
+    const Revision* parent = digest.empty() ? nullptr : findRevision(folio, digest);
+    if (parent == nullptr) return;
+    json["parent"] = parent->number();
+    if (parent->content().garment == garment.id) return;
+    for (const Garment& other : folio.garments)
+        if (other.id == parent->content().garment) json["parent_garment"] = other.name;
+}
+
+ordered_json revisionJson(const Folio& folio, const Garment& garment, const Revision& revision) {
+    const RevisionContent& content = revision.content();
+    ordered_json json;
+    json["kind"] = "revision";
+    json["id"] = content.number;
+    json["state"] = "confirmed";
+    json["date"] = content.confirmedOn;
+    json["by"] = content.confirmedBy;
+    json["note"] = content.note;
+    putParent(json, folio, garment, content.parent);
+    json["digest"] = revision.digest();
+    json["measurement_set"] = content.recipe.measurements.id;
+    json["alterations"] = content.recipe.alterations.size();
+    if (!content.errorsAccepted.empty()) json["errors_accepted"] = content.errorsAccepted;
+    return json;
+}
+
+ordered_json pencilJson(const Folio& folio, const Garment& garment, const Pencil& pencil) {
     ordered_json json;
     json["kind"] = "revision";
     json["id"] = "pencil";
     json["state"] = "pencil";
     json["date"] = pencil.startedOn;
+    if (!pencil.name.empty()) json["name"] = pencil.name;
+    putParent(json, folio, garment, pencil.parent);
     json["measurement_set"] = measurementSetInForce(pencil);
+    json["alterations"] = pencil.alterations.size();
     return json;
 }
 
-// The timeline in the order of its dates.
-ordered_json timelineJson(const Garment& garment) {
+ordered_json fittingJson(const Folio& folio, const Fitting& fitting) {
+    ordered_json json;
+    json["kind"] = "fitting";
+    json["id"] = fitting.id;
+    json["date"] = fitting.heldOn;
+    json["how"] = keyOf(fitting.how);
+    json["by"] = fitting.readBy;
+    json["note"] = fitting.note;
+    const Revision* tried = findRevision(folio, fitting.revision);
+    json["revision"] = tried == nullptr ? ordered_json("pencil") : ordered_json(tried->number());
+    json["marks"] = fitting.marks.size();
+    json["photos"] = fitting.photos.size();
+    return json;
+}
+
+ordered_json entryJson(const Folio& folio, const Garment& garment, const TimelineEntry& entry) {
+    switch (entry.kind) {
+        case TimelineKind::revision:
+            return revisionJson(folio, garment, *garment.revisions[entry.index]);
+        case TimelineKind::fitting:
+            return fittingJson(folio, garment.fittings[entry.index]);
+        case TimelineKind::pencil:
+            return pencilJson(folio, garment, garment.pencils[entry.index]);
+    }
+    return {};
+}
+
+ordered_json timelineJson(const Folio& folio, const Garment& garment) {
     ordered_json entries = ordered_json::array();
-    for (const Pencil& pencil : garment.pencils) entries.push_back(pencilJson(pencil));
+    for (const TimelineEntry& entry : timelineOf(garment))
+        entries.push_back(entryJson(folio, garment, entry));
     return entries;
 }
 
-ordered_json garmentJson(const Garment& garment) {
+ordered_json garmentJson(const Folio& folio, const Garment& garment) {
     ordered_json json;
     json["id"] = garment.id;
     json["name"] = garment.name;
     json["created_on"] = garment.createdOn;
     if (const Pencil* pencil = latestPencil(garment))
         json["style"] = ordered_json::parse(writeStyleJson(styleInForce(*pencil)));
-    json["timeline"] = timelineJson(garment);
+    json["timeline"] = timelineJson(folio, garment);
     return json;
 }
 
@@ -65,7 +125,8 @@ std::string writeFolioInfoJson(const Folio& folio) {
     for (const MeasurementSet& set : folio.measurementSets)
         json["measurement_sets"].push_back(measurementSetJson(set));
     json["garments"] = ordered_json::array();
-    for (const Garment& garment : folio.garments) json["garments"].push_back(garmentJson(garment));
+    for (const Garment& garment : folio.garments)
+        json["garments"].push_back(garmentJson(folio, garment));
     return text_formats::dumped(json) + "\n";
 }
 

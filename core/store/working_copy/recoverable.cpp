@@ -22,15 +22,23 @@ struct LeftBehind {
     WorkingNotes notes;
 };
 
-std::optional<LeftBehind> leftBehindIn(const fs::path& file) {
+Problem problemOf(ProblemCode code, const fs::path& file) {
+    Problem problem;
+    problem.code = code;
+    problem.subject = file.string();
+    return problem;
+}
+
+Outcome<LeftBehind> leftBehindIn(const fs::path& file) {
     try {
         SQLite::Database database = existingWorkingDatabase(file);
-        std::optional<Folio> folio = workingFolio(database);
+        Outcome<Folio> folio = workingFolio(database, file);
+        if (!folio) return Outcome<LeftBehind>::failed(std::move(folio.problems));
         std::optional<WorkingNotes> notes = workingNotes(database);
-        if (!folio || !notes) return std::nullopt;
+        if (!notes) return problemOf(ProblemCode::fileDamaged, file);
         return LeftBehind{std::move(*folio), std::move(*notes)};
     } catch (const SQLite::Exception&) {
-        return std::nullopt;
+        return problemOf(ProblemCode::fileDamaged, file);
     }
 }
 
@@ -52,7 +60,7 @@ std::optional<Recoverable> recoverableAt(const fs::path& file) {
     const std::optional<OpenFile> lock = holdLock(file);
     if (!lock) return std::nullopt;
     const std::string fileTime = timeOfFile(file);
-    const std::optional<LeftBehind> left = leftBehindIn(file);
+    const Outcome<LeftBehind> left = leftBehindIn(file);
     if (!left) return std::nullopt;
     if (isAlreadySaved(*left)) {
         removeWorkingFile(file);
@@ -81,13 +89,12 @@ std::vector<Recoverable> recoverableIn(const fs::path& stateFolder) {
 }
 
 Outcome<Folio> recoveredFolio(const Recoverable& found) {
-    Problem problem;
-    problem.subject = found.workingFile.string();
     std::error_code error;
-    problem.code =
-        fs::exists(found.workingFile, error) ? ProblemCode::fileDamaged : ProblemCode::fileMissing;
-    if (auto left = leftBehindIn(found.workingFile)) return std::move(left->folio);
-    return problem;
+    if (!fs::exists(found.workingFile, error))
+        return problemOf(ProblemCode::fileMissing, found.workingFile);
+    Outcome<LeftBehind> left = leftBehindIn(found.workingFile);
+    if (!left) return Outcome<Folio>::failed(std::move(left.problems));
+    return std::move(left->folio);
 }
 
 void dropRecoverable(const Recoverable& found) {

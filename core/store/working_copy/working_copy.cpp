@@ -10,6 +10,7 @@
 #include <sqlite3.h>
 #include <sys/stat.h>
 
+#include "core/store/folio_file/photo_rows.h"
 #include "core/store/uuid.h"
 #include "core/store/working_copy/holder_lock.h"
 #include "core/store/working_copy/working_database.h"
@@ -60,6 +61,7 @@ WorkingCopy::~WorkingCopy() = default;
 Outcome<std::shared_ptr<WorkingCopy>> WorkingCopy::begin(const fs::path& stateFolder,
                                                          const Folio& folio,
                                                          const fs::path& original) {
+    if (auto problem = photoTooLargeIn(folio)) return *problem;
     auto state = std::make_unique<State>();
     state->file = stateFolder / (newUuid() + ".working");
     state->notes.original = original.empty() ? original : fs::absolute(original);
@@ -82,6 +84,7 @@ Outcome<std::shared_ptr<WorkingCopy>> WorkingCopy::begin(const fs::path& stateFo
 }
 
 std::optional<Problem> WorkingCopy::record(const Folio& folio, const std::string& changedAt) {
+    if (auto problem = photoTooLargeIn(folio)) return problem;
     try {
         if (!state_->database) throw SQLite::Exception("the working copy was discarded");
         WorkingNotes notes{state_->notes.original, changedAt};

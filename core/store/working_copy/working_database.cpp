@@ -5,11 +5,9 @@
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
-#include "core/store/folio_file.h"
 #include "core/store/folio_file/folio_rows.h"
 #include "core/store/folio_file/folio_schema.h"
-#include "core/store/folio_file/folio_seal.h"
-#include "core/store/folio_file/folio_upgrade.h"
+#include "core/store/folio_file/sound_folio.h"
 
 namespace coutil {
 namespace {
@@ -62,11 +60,13 @@ std::optional<WorkingNotes> workingNotes(SQLite::Database& database) {
     return WorkingNotes{row.getColumn(0).getString(), row.getColumn(1).getString()};
 }
 
-std::optional<Folio> workingFolio(SQLite::Database& database) {
-    if (database.execAndGet("PRAGMA quick_check").getString() != "ok") return std::nullopt;
-    if (!upgradeFolio(database, folioUpgrades(), kFolioSchemaVersion)) return std::nullopt;
-    if (!hasFolioTables(database) || !isSealSound(database)) return std::nullopt;
-    return folioFromRows(database);
+Outcome<Folio> workingFolio(SQLite::Database& database, const std::filesystem::path& file) {
+    if (database.execAndGet("PRAGMA quick_check").getString() == "ok")
+        return soundFolio(database, file);
+    Problem problem;
+    problem.code = ProblemCode::fileDamaged;
+    problem.subject = file.string();
+    return problem;
 }
 
 }  // namespace coutil

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "core/problems/problem.h"
 #include "core/revision/folio.h"
 
 namespace SQLite {
@@ -25,6 +26,8 @@ struct WorkingNotes {
 void putWorking(SQLite::Database& database, const Folio& folio, const WorkingNotes& notes);
 void putOriginal(SQLite::Database& database, const std::filesystem::path& original);
 [[nodiscard]] std::optional<WorkingNotes> workingNotes(SQLite::Database& database);
-[[nodiscard]] std::optional<Folio> workingFolio(SQLite::Database& database);
+// Problems as readFolio, with `file` as subject.
+[[nodiscard]] Outcome<Folio> workingFolio(SQLite::Database& database,
+                                          const std::filesystem::path& file);
 
 }  // namespace coutil

@@ -7,7 +7,12 @@
 #include <SQLiteCpp/Exception.h>
 #include <gtest/gtest.h>
 
+#include "core/store/folio_file.h"
+#include "core/store/folio_file/folio_image.h"
 #include "core/store/folio_file/folio_seal.h"
+#include "tests/core/store/file_state.h"
+#include "tests/core/store/sample_folio.h"
+#include "tests/core/store/scratch_folder.h"
 
 namespace {
 
@@ -58,6 +63,30 @@ TEST(FolioUpgrade, aMissingStepOrABrokenSealLeavesTheOldSchema) {
 TEST(FolioUpgrade, theProgramsOwnChainHasNoHole) {
     int version = 1;
     for (const FolioUpgrade& step : folioUpgrades()) EXPECT_EQ(step.from, version++);
+}
+
+// A file that version 1 of the schema's own program wrote (tests/data/folios/README.md).
+TEST(FolioUpgrade, aFileOfSchemaOneOpensWithEveryValue) {
+    const auto read = readFolio(COUTIL_TEST_DATA "/folios/schema_1.coutil");
+    ASSERT_TRUE(read);
+    EXPECT_EQ(*read, test::sampleBlocks());
+    EXPECT_TRUE(read.problems.empty());
+}
+
+TEST(FolioUpgrade, aFileOfSchemaOneIsSavedAsTodays) {
+    const test::ScratchFolder folder;
+    Folio folio = *readFolio(COUTIL_TEST_DATA "/folios/schema_1.coutil");
+    ASSERT_FALSE(writeFolio(folio, folder / "a"));
+    ASSERT_FALSE(writeFolio(test::sampleBlocks(), folder / "b"));
+    EXPECT_EQ(test::bytesIn(folder / "a"), test::bytesIn(folder / "b"));
+}
+
+TEST(FolioUpgrade, damageInAFileOfSchemaOneIsNotUpgradedAway) {
+    std::string bytes = test::bytesIn(COUTIL_TEST_DATA "/folios/schema_1.coutil");
+    bytes[bytes.find("act one")] = 'A';
+    const auto read = folioFromImage(bytes, "old");
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.problems.front().code, ProblemCode::fileDamaged);
 }
 
 }  // namespace
