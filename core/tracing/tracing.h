@@ -21,9 +21,9 @@ struct Notch {
     double positionMm = 0;  // seam position
 };
 
-// A cut-ready copy of one panel, in the panel's frame, face of the cloth up; that of a right panel is
-// turned over (x to -x), as right panels are drawn like left ones. Then the edges come in the other
-// order and seams that ran up run down.
+// A cut-ready copy of one panel, in the panel's frame, face of the cloth up; that of a right panel
+// is turned over (x to -x), as right panels are drawn like left ones. Then the edges come in the
+// other order and seams that ran up run down.
 struct Tracing {
     std::string panel;
     PanelSide side = PanelSide::both;
