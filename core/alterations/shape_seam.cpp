@@ -8,6 +8,7 @@
 #include "core/alterations/move_edge.h"
 #include "core/alterations/settle.h"
 #include "core/alterations/shape_parts.h"
+#include "core/pattern/panel_key.h"
 
 namespace coutil {
 namespace {
@@ -109,7 +110,7 @@ Problems shapeSeams(Pattern& pattern, const std::vector<ShapeSeamOnSide>& shapes
             return {{.code = ProblemCode::alterationBreaksPanel,
                      .subject = "shape_seam",
                      .detail = each.seam,
-                     .panel = pattern.panels[each.edge.panel].name}};
+                     .panel = panelKey(pattern.panels[each.edge.panel])}};
         upwards.path = *std::move(path);
         edge.path = edge.runsUp ? std::move(upwards.path) : reversed(upwards.path);
     }
