@@ -21,7 +21,7 @@ Folio newFolio(const QString& client, LengthUnit unit) {
     set.takenOn = today();
     set.unit = unit;
     folio.measurementSets.push_back(set);
-    return withNewGarment(folio, QCoreApplication::translate("Garment", "Corset"), {}, set.id);
+    return withNewGarment(folio, freeGarmentName(folio), {}, set.id);
 }
 
 Folio withNewGarment(const Folio& folio, const QString& name, const Style& style,
@@ -35,6 +35,15 @@ Folio withNewGarment(const Folio& folio, const QString& name, const Style& style
     Folio after = folio;
     after.garments.push_back(std::move(garment));
     return after;
+}
+
+QString freeGarmentName(const Folio& folio) {
+    const QString stem = QCoreApplication::translate("Garment", "Corset");
+    QString name = stem;
+    for (int n = 2; findGarment(folio, name.toStdString()) != nullptr; ++n) {
+        name = QStringLiteral("%1 %2").arg(stem).arg(n);
+    }
+    return name;
 }
 
 }  // namespace coutil

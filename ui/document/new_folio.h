@@ -17,4 +17,7 @@ namespace coutil {
 [[nodiscard]] Folio withNewGarment(const Folio& folio, const QString& name, const Style& style,
                                    const std::string& setId);
 
+// A name for a new garment that none in the folio has yet: "Corset", "Corset 2", ...
+[[nodiscard]] QString freeGarmentName(const Folio& folio);
+
 }  // namespace coutil

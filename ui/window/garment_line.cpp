@@ -22,14 +22,6 @@ constexpr int kLeastWidthPx = 210;
 constexpr int kGapPx = 4;
 constexpr int kArrowPx = 40;  // the menu arrow and air on both sides
 
-QString freeName(const Folio& folio, const QString& stem) {
-    QString name = stem;
-    for (int n = 2; findGarment(folio, name.toStdString()) != nullptr; ++n) {
-        name = QStringLiteral("%1 %2").arg(stem).arg(n);
-    }
-    return name;
-}
-
 }  // namespace
 
 GarmentLine::GarmentLine(FolioDocument& document, QWidget* parent)
@@ -127,7 +119,7 @@ void GarmentLine::fillMenu() {
 void GarmentLine::addGarment() {
     const MeasurementSet* set = document_.measurementSet();
     if (!document_.isOpen() || set == nullptr) return;
-    const QString name = freeName(document_.folio(), tr("Corset"));
+    const QString name = freeGarmentName(document_.folio());
     document_.endMerging();
     document_.change(withNewGarment(document_.folio(), name, document_.style(), set->id),
                      tr("New garment"));
