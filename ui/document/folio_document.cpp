@@ -198,11 +198,18 @@ void FolioDocument::beginPencil(const std::string& parent, const QString& words)
     take(withPencilChanged(folio_, garmentIndex_, {}, ink, [](const Pencil&) {}), words, {});
 }
 
+// A pencil begun here is on the table before the step, so that typing goes on in the same step.
 void FolioDocument::take(const PencilChange& changed, const QString& words,
                          const QString& mergeKey) {
     if (changed.pencil.empty() && pencil() != nullptr) return;
+    if (changed.isBegun) {
+        shownPencil_ = changed.pencil;
+        shownRevision_.clear();
+    }
     change(changed.folio, words, mergeKey);
-    if (changed.isBegun) showPencil(changed.pencil);
+    if (!changed.isBegun || pencil() == nullptr) return;
+    emit shownChanged();
+    emit pencilBegun(QString::fromStdString(pencil()->parent));
 }
 
 void FolioDocument::takeConfirmed(const Folio& after, const std::string& digest) {
@@ -235,15 +242,20 @@ void FolioDocument::endMerging() {
 }
 
 void FolioDocument::put(const Folio& folio) {
+    const ShownState next =
+        shownAfter(folio_, folio, garmentIndex_, {shownPencil_, shownRevision_});
     folio_ = folio;
     garmentIndex_ =
         std::clamp(garmentIndex_, 0, std::max(0, static_cast<int>(folio_.garments.size()) - 1));
+    const bool isOther = next.pencil != shownPencil_ || next.revision != shownRevision_;
+    shownPencil_ = next.pencil;
+    shownRevision_ = next.revision;
     const bool isGone = pencil() == nullptr && revision() == nullptr;
     if (isGone) showNewest();
     redraft();
     if (!recordTimer_.isActive()) recordTimer_.start();
     emit folioChanged();
-    if (isGone) emit shownChanged();
+    if (isGone || isOther) emit shownChanged();
 }
 
 void FolioDocument::redraft() {

@@ -87,11 +87,12 @@ class FolioDocument : public QObject {
     void recordNow();
 
   signals:
-    void shownChanged();    // another garment, pencil or revision is on the table
-    void opened();          // another folio, or none
-    void folioChanged();    // any value changed
-    void draftedChanged();  // drafted() is new
-    void fileChanged();     // file() or isModified() is new
+    void shownChanged();  // another garment, pencil or revision is on the table
+    void pencilBegun(const QString& revision);         // from that digest, and shown
+    void opened();                                     // another folio, or none
+    void folioChanged();                               // any value changed
+    void draftedChanged();                             // drafted() is new
+    void fileChanged();                                // file() or isModified() is new
     void storeFailed(const coutil::Problem& problem);  // the working copy could not be written
 
   private:

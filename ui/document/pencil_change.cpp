@@ -11,9 +11,14 @@ namespace coutil {
 
 namespace {
 
-const Pencil* pencilIn(const Folio& folio, int garmentIndex, const std::string& id) {
+const Garment* garmentIn(const Folio& folio, int garmentIndex) {
     const auto index = static_cast<std::size_t>(garmentIndex);
-    return index < folio.garments.size() ? findPencil(folio.garments[index], id) : nullptr;
+    return index < folio.garments.size() ? &folio.garments[index] : nullptr;
+}
+
+const Pencil* pencilIn(const Folio& folio, int garmentIndex, const std::string& id) {
+    const Garment* garment = garmentIn(folio, garmentIndex);
+    return garment != nullptr ? findPencil(*garment, id) : nullptr;
 }
 
 // True where the set belongs to the pencil alone: to a block, or taken since the parent.
@@ -23,6 +28,21 @@ bool mayCorrect(const Pencil* pencil) {
 }
 
 }  // namespace
+
+ShownState shownAfter(const Folio& before, const Folio& after, int garmentIndex,
+                      const ShownState& shown) {
+    const Garment* old = garmentIn(before, garmentIndex);
+    const Garment* now = garmentIn(after, garmentIndex);
+    if (old == nullptr || now == nullptr || old->id != now->id) return shown;
+    const Pencil* known = findPencil(*old, shown.pencil);
+    if (known == nullptr && findPencil(*now, shown.pencil) != nullptr) return shown;
+    for (const Pencil& pencil : now->pencils) {
+        if (findPencil(*old, pencil.id) == nullptr) return {pencil.id, {}};
+    }
+    const bool isRubbedOut = known != nullptr && findPencil(*now, shown.pencil) == nullptr;
+    if (isRubbedOut && findRevision(after, known->parent) != nullptr) return {{}, known->parent};
+    return shown;
+}
 
 PencilChange withPencilChanged(const Folio& folio, int garmentIndex, const std::string& shown,
                                const Revision* revision, const std::function<void(Pencil&)>& edit) {

@@ -14,6 +14,17 @@ struct PencilChange {
     bool isBegun = false;
 };
 
+// What is on the table: one pencil (id) or one revision (digest), the other empty.
+struct ShownState {
+    std::string pencil;
+    std::string revision;
+};
+
+// What a folio that takes the place of another shows: a pencil that was not there before (begun, or
+// back by undo); where the one shown is gone, the revision it came from; else what was shown.
+[[nodiscard]] ShownState shownAfter(const Folio& before, const Folio& after, int garmentIndex,
+                                    const ShownState& shown);
+
 // The pencil `shown` of a garment, edited; or, where a revision is shown, a pencil begun from it
 // today and edited.
 [[nodiscard]] PencilChange withPencilChanged(const Folio& folio, int garmentIndex,

@@ -32,6 +32,8 @@ QPainterPath wave(QPointF middle) {
 EntryButton::EntryButton(QWidget* parent) : QAbstractButton(parent) {
     setFocusPolicy(Qt::ClickFocus);
     setCursor(Qt::PointingHandCursor);
+    // Pressed by an assistive program; mouse and keys come by their own ways.
+    connect(this, &QAbstractButton::clicked, this, &EntryButton::chosen);
 }
 
 void EntryButton::showEntry(TimelineKind kind, int revisionNumber, const EntryWords& words) {

@@ -17,17 +17,17 @@ int revisionNumber(const Garment& garment, const TimelineEntry& entry) {
     return entry.kind == TimelineKind::revision ? garment.revisions[entry.index]->number() : 0;
 }
 
-bool isShownIn(const FolioDocument& document, const TimelineEntry& entry) {
-    const Garment& garment = *document.garment();
-    switch (entry.kind) {
-        case TimelineKind::revision:
-            return document.revision() == &*garment.revisions[entry.index];
-        case TimelineKind::pencil:
-            return document.pencil() == &garment.pencils[entry.index];
-        case TimelineKind::fitting:
-            break;
-    }
-    return false;
+// Index of what is on the table; -1 where it is none of them.
+int shownIn(const FolioDocument& document, const std::vector<TimelineEntry>& entries) {
+    const Pencil* pencil = document.pencil();
+    const Revision* revision = document.revision();
+    const Garment* garment = document.garment();
+    const auto place = std::ranges::find_if(entries, [&](const TimelineEntry& entry) {
+        if (entry.kind == TimelineKind::pencil) return &garment->pencils[entry.index] == pencil;
+        return entry.kind == TimelineKind::revision &&
+               &*garment->revisions[entry.index] == revision;
+    });
+    return place == entries.end() ? -1 : static_cast<int>(place - entries.begin());
 }
 
 }  // namespace
@@ -72,6 +72,7 @@ void TimelineDrawing::rebuild() {
     }
     layOut();
     shown_ = -1;
+    for (int i = 0; i < static_cast<int>(entries_.size()); ++i) mark(i, false);
 }
 
 void TimelineDrawing::layOut() {
@@ -116,17 +117,20 @@ EntryButton* TimelineDrawing::makeButton(int index) {
     return button;
 }
 
+void TimelineDrawing::mark(int index, bool isShown) {
+    const auto place = static_cast<std::size_t>(index);
+    if (index < 0 || place >= entries_.size()) return;
+    buttons_[place]->setShown(isShown);
+    buttons_[place]->setAccessibleName(
+        entryAccessibleName(document_.folio(), *document_.garment(), entries_[place], isShown));
+}
+
 void TimelineDrawing::markShown() {
-    int shown = -1;
-    for (std::size_t i = 0; i < entries_.size(); ++i) {
-        const bool isShown = isShownIn(document_, entries_[i]);
-        if (isShown) shown = static_cast<int>(i);
-        buttons_[i]->setShown(isShown);
-        buttons_[i]->setAccessibleName(
-            entryAccessibleName(document_.folio(), *document_.garment(), entries_[i], isShown));
-    }
+    const int shown = shownIn(document_, entries_);
     if (shown == shown_) return;
+    mark(shown_, false);
     shown_ = shown;
+    mark(shown, true);
     if (shown < 0) return;
     makeReachable(shown);
     emit reached(shown);

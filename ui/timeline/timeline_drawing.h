@@ -52,6 +52,7 @@ class TimelineDrawing : public QWidget {
     void rebuild();
     void layOut();
     EntryButton* makeButton(int index);
+    void mark(int index, bool isShown);
     void markShown();
     void go(int index);
     void makeReachable(int index);  // with Tab; the others with the arrows

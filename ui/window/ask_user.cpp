@@ -5,6 +5,8 @@
 #include <QMessageBox>
 #include <QPushButton>
 
+#include "ui/window/confirm_dialog.h"
+
 namespace coutil {
 
 namespace {
@@ -50,6 +52,13 @@ QString DialogAskUser::fileToSave(QWidget* window, const QString& suggestion) {
     return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
 }
 
+std::optional<Confirmation> DialogAskUser::confirmation(QWidget* window,
+                                                        const ConfirmOffer& offer) {
+    ConfirmDialog dialog(offer, window);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    return dialog.confirmation();
+}
+
 LeaveChoice QueuedAnswers::unsavedChanges(QWidget*, const QString&) {
     ++asked;
     if (!leaveChoices.isEmpty()) return leaveChoices.takeFirst();
@@ -60,6 +69,13 @@ LeaveChoice QueuedAnswers::unsavedChanges(QWidget*, const QString&) {
 QString QueuedAnswers::fileToOpen(QWidget*, const QString&) { return nextFile(); }
 
 QString QueuedAnswers::fileToSave(QWidget*, const QString&) { return nextFile(); }
+
+std::optional<Confirmation> QueuedAnswers::confirmation(QWidget*, const ConfirmOffer&) {
+    ++asked;
+    if (!confirmations.isEmpty()) return confirmations.takeFirst();
+    ++unanswered;
+    return std::nullopt;
+}
 
 QString QueuedAnswers::nextFile() {
     ++asked;

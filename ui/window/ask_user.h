@@ -2,10 +2,15 @@
 
 #include <QList>
 #include <QString>
+#include <optional>
+
+#include "core/revision/confirm.h"
 
 class QWidget;
 
 namespace coutil {
+
+struct ConfirmOffer;
 
 enum class LeaveChoice { save, drop, stay };
 
@@ -22,6 +27,9 @@ class AskUser {
     // File names; empty when the maker thought better of it.
     [[nodiscard]] virtual QString fileToOpen(QWidget* window, const QString& folder) = 0;
     [[nodiscard]] virtual QString fileToSave(QWidget* window, const QString& suggestion) = 0;
+    // A pencil is about to be confirmed; nothing when the maker thought better of it.
+    [[nodiscard]] virtual std::optional<Confirmation> confirmation(QWidget* window,
+                                                                   const ConfirmOffer& offer) = 0;
 };
 
 class DialogAskUser : public AskUser {
@@ -29,6 +37,8 @@ class DialogAskUser : public AskUser {
     [[nodiscard]] LeaveChoice unsavedChanges(QWidget* window, const QString& client) override;
     [[nodiscard]] QString fileToOpen(QWidget* window, const QString& folder) override;
     [[nodiscard]] QString fileToSave(QWidget* window, const QString& suggestion) override;
+    [[nodiscard]] std::optional<Confirmation> confirmation(QWidget* window,
+                                                           const ConfirmOffer& offer) override;
 };
 
 // Answers in the order they were queued. A question without an answer is answered with stay and an
@@ -38,9 +48,12 @@ class QueuedAnswers : public AskUser {
     [[nodiscard]] LeaveChoice unsavedChanges(QWidget* window, const QString& client) override;
     [[nodiscard]] QString fileToOpen(QWidget* window, const QString& folder) override;
     [[nodiscard]] QString fileToSave(QWidget* window, const QString& suggestion) override;
+    [[nodiscard]] std::optional<Confirmation> confirmation(QWidget* window,
+                                                           const ConfirmOffer& offer) override;
 
     QList<LeaveChoice> leaveChoices;
     QList<QString> files;
+    QList<Confirmation> confirmations;
     int asked = 0;
     int unanswered = 0;
 

@@ -24,6 +24,8 @@ class FolioFiles : public QObject {
 
     // True when the open folio may go: nothing unsaved, or saved now, or dropped on purpose.
     [[nodiscard]] bool mayLeave();
+    // Who answers the few questions that stop the window.
+    [[nodiscard]] AskUser& ask() { return *ask_; }
 
     void startClient();
     void openDemo();

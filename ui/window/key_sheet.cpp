@@ -58,6 +58,7 @@ QWidget* folioKeys() {
          {keysOf(Qt::CTRL | Qt::Key_E), KeySheet::tr("export the sheets as PDF")},
          {keysOf(QKeySequence::Print), KeySheet::tr("print the sheets")},
          {keysOf(Qt::Key_F2), KeySheet::tr("rename the garment")},
+         {keysOf(Qt::CTRL | Qt::Key_Return), KeySheet::tr("confirm the pencil")},
          {keysOf(QKeySequence::Undo), KeySheet::tr("undo")},
          {keysOf(QKeySequence::Redo), KeySheet::tr("redo")}});
 }
@@ -83,11 +84,17 @@ QWidget* tableKeys() {
                     {KeySheet::tr("Esc"), KeySheet::tr("let go")}});
 }
 
-QVBoxLayout* column(QWidget* upper, QWidget* lower) {
+QWidget* timelineKeys() {
+    return chapter(KeySheet::tr("Timeline"),
+                   {{KeySheet::tr("Left, Right"), KeySheet::tr("next entry")},
+                    {KeySheet::tr("Enter or click"), KeySheet::tr("show it on the table")},
+                    {KeySheet::tr("C or Ctrl click"), KeySheet::tr("compare with what is shown")}});
+}
+
+QVBoxLayout* column(const QList<QWidget*>& chapters) {
     auto* layout = new QVBoxLayout;
     layout->setSpacing(20);
-    layout->addWidget(upper);
-    layout->addWidget(lower);
+    for (QWidget* each : chapters) layout->addWidget(each);
     layout->addStretch(1);
     return layout;
 }
@@ -100,8 +107,8 @@ KeySheet::KeySheet(QWidget* parent) : QDialog(parent) {
     auto* columns = new QHBoxLayout(this);
     columns->setContentsMargins(24, 20, 24, 20);
     columns->setSpacing(40);
-    columns->addLayout(column(windowKeys(), folioKeys()));
-    columns->addLayout(column(figureKeys(), tableKeys()));
+    columns->addLayout(column({windowKeys(), folioKeys()}));
+    columns->addLayout(column({figureKeys(), tableKeys(), timelineKeys()}));
 }
 
 }  // namespace coutil

@@ -18,7 +18,10 @@
 #include "ui/benches/trace_bench.h"
 #include "ui/canvas/table.h"
 #include "ui/document/state_folder.h"
+#include "ui/timeline/history_actions.h"
+#include "ui/timeline/timeline_strip.h"
 #include "ui/window/card_area.h"
+#include "ui/window/confirming.h"
 #include "ui/window/folio_files.h"
 #include "ui/window/garment_line.h"
 #include "ui/window/job_line.h"
@@ -60,8 +63,11 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
       start_(new StartScreen),
       table_(new Table),
       card_(new CardArea),
+      history_(new HistoryActions(document_, this)),
+      timeline_(new TimelineStrip(document_, *history_)),
       foot_(new StatusLine),
-      files_(new FolioFiles(document_, std::move(ask), this)) {
+      files_(new FolioFiles(document_, std::move(ask), this)),
+      confirming_(new Confirming(document_, *files_, this)) {
     layOut();
     addBench(new MeasureBench(document_, *table_, this));
     addBench(new DraftBench(document_, *table_, this));
@@ -72,6 +78,7 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     connectFiles();
     connectMenus();
     connectFoot();
+    connectTimeline();
     setAcceptDrops(true);
     resize(kUsualSize);
     table_->setWheelPans(menus_->wheelPans->isChecked());
@@ -100,6 +107,7 @@ void MainWindow::layOut() {
     column->addWidget(jobLine_);
     column->addWidget(messages_);
     column->addWidget(middle_, 1);
+    column->addWidget(timeline_);
     column->addWidget(foot_);
     setCentralWidget(all);
 }
@@ -237,6 +245,8 @@ MessageBar& MainWindow::messages() { return *messages_; }
 StartScreen& MainWindow::startScreen() { return *start_; }
 WindowMenus& MainWindow::menus() { return *menus_; }
 Table& MainWindow::table() { return *table_; }
+TimelineStrip& MainWindow::timeline() { return *timeline_; }
+HistoryActions& MainWindow::history() { return *history_; }
 const QList<Bench*>& MainWindow::benches() const { return benches_; }
 int MainWindow::benchIndex() const { return benchIndex_; }
 

@@ -14,7 +14,9 @@ namespace coutil {
 
 class Bench;
 class CardArea;
+class Confirming;
 class FolioFiles;
+class HistoryActions;
 class JobLine;
 class KeySheet;
 class MessageBar;
@@ -22,6 +24,7 @@ class PrintBench;
 class StartScreen;
 class StatusLine;
 class Table;
+class TimelineStrip;
 class WindowMenus;
 
 // The window: one line at the top, the message bar, the table with the bench's card at its right,
@@ -49,6 +52,8 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] StartScreen& startScreen();
     [[nodiscard]] WindowMenus& menus();
     [[nodiscard]] Table& table();
+    [[nodiscard]] TimelineStrip& timeline();
+    [[nodiscard]] HistoryActions& history();
     [[nodiscard]] const QList<Bench*>& benches() const;
     [[nodiscard]] int benchIndex() const;  // -1: none, the start screen shows
 
@@ -64,6 +69,8 @@ class MainWindow : public QMainWindow {
     void connectFiles();
     void connectMenus();
     void connectFoot();
+    void connectTimeline();
+    void tellPencilBegun(const QString& revision);
     void showDocument();
     void showTitle();
     void showPosition(std::optional<QPointF> mm);
@@ -84,8 +91,11 @@ class MainWindow : public QMainWindow {
     StartScreen* start_;
     Table* table_;
     CardArea* card_;
+    HistoryActions* history_;
+    TimelineStrip* timeline_;
     StatusLine* foot_;
     FolioFiles* files_;
+    Confirming* confirming_;
     KeySheet* keySheet_ = nullptr;
     QString otherWriterText_;      // said while a save waits for the maker's word; else empty
     PrintBench* print_ = nullptr;  // one of the benches

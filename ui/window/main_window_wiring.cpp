@@ -2,6 +2,8 @@
 
 #include "ui/benches/print_bench.h"
 #include "ui/canvas/table.h"
+#include "ui/timeline/history_actions.h"
+#include "ui/window/confirming.h"
 #include "ui/window/folio_files.h"
 #include "ui/window/garment_line.h"
 #include "ui/window/job_line.h"
@@ -13,6 +15,7 @@
 #include "ui/window/start_screen.h"
 #include "ui/window/status_line.h"
 #include "ui/window/window_menus.h"
+#include "ui/words/revision_words.h"
 
 // What the parts of the window tell each other.
 namespace coutil {
@@ -94,6 +97,30 @@ void MainWindow::connectMenus() {
         applyTheme(theme);
     });
     connect(jobLine_, &JobLine::benchChosen, this, &MainWindow::enterBench);
+}
+
+void MainWindow::connectTimeline() {
+    history_->fillGarmentMenu(menus_->garment);
+    const auto tell = [this](const QString& text) { messages_->say({text, false, {}, {}}); };
+    connect(history_, &HistoryActions::failed, this, &MainWindow::fail);
+    connect(history_, &HistoryActions::told, this, tell);
+    connect(history_, &HistoryActions::confirmWanted, confirming_, &Confirming::confirmPencil);
+    connect(confirming_, &Confirming::failed, this, &MainWindow::fail);
+    connect(confirming_, &Confirming::told, this, tell);
+    connect(confirming_, &Confirming::notSaved, this, [this](const QString& text) {
+        messages_->say({text, true, tr("Save"), [this] { files_->save(); }});
+    });
+    connect(&document_, &FolioDocument::pencilBegun, this, &MainWindow::tellPencilBegun);
+}
+
+// Ink never changes: the maker hears where her change went, and may look at the revision again.
+void MainWindow::tellPencilBegun(const QString& revision) {
+    const Revision* parent = findRevision(document_.folio(), revision.toStdString());
+    if (parent == nullptr) return;
+    messages_->say({tr("A pencil begins from %1; the revision itself stays as it is.")
+                        .arg(revisionName(*parent)),
+                    false, tr("Show revision"),
+                    [this, revision] { document_.showRevision(revision.toStdString()); }});
 }
 
 void MainWindow::connectFoot() {

@@ -20,6 +20,7 @@ QString escaped(QString words) { return words.replace(QLatin1Char('&'), QLatin1S
 WindowMenus::WindowMenus(QUndoStack& undoStack, QWidget* parent) : QMenuBar(parent) {
     buildFolioMenu();
     buildEditMenu(undoStack);
+    buildGarmentMenu();
     buildViewMenu();
     QMenu* help = addMenu(tr("&Help"));
     keys = help->addAction(tr("&Keys"));
@@ -69,9 +70,13 @@ void WindowMenus::buildEditMenu(QUndoStack& undoStack) {
     connect(&undoStack, &QUndoStack::redoTextChanged, redo, [redo](const QString& words) {
         redo->setText(words.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(escaped(words)));
     });
-    menu->addSeparator();
-    newGarment = menu->addAction(tr("New &garment"));
-    renameGarment = menu->addAction(tr("Re&name garment"), QKeySequence(Qt::Key_F2));
+}
+
+void WindowMenus::buildGarmentMenu() {
+    garment = addMenu(tr("&Garment"));
+    newGarment = garment->addAction(tr("New &garment"));
+    renameGarment = garment->addAction(tr("Re&name garment"), QKeySequence(Qt::Key_F2));
+    garment->addSeparator();
 }
 
 void WindowMenus::buildViewMenu() {

@@ -29,6 +29,7 @@ class WindowMenus : public QMenuBar {
     QAction* quit = nullptr;
     QAction* newGarment = nullptr;
     QAction* renameGarment = nullptr;
+    QMenu* garment = nullptr;  // what is done with its revisions is added by the window
     QAction* fit = nullptr;
     QAction* wheelPans = nullptr;
     QAction* keys = nullptr;
@@ -42,6 +43,7 @@ class WindowMenus : public QMenuBar {
   private:
     void buildFolioMenu();
     void buildEditMenu(QUndoStack& undoStack);
+    void buildGarmentMenu();
     void buildViewMenu();
     void fillRecent(QMenu* menu);
     void fillWork(QMenu* menu);
