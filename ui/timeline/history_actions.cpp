@@ -37,8 +37,6 @@ HistoryActions::HistoryActions(FolioDocument& document, QObject* parent)
     showWhatCanBeDone();
 }
 
-HistoryActions::~HistoryActions() { document_.disconnect(this); }
-
 void HistoryActions::buildActions() {
     const auto make = [this](const QString& words, auto wish) {
         auto* action = new QAction(words, this);

@@ -21,7 +21,6 @@ class HistoryActions : public QObject {
 
   public:
     explicit HistoryActions(FolioDocument& document, QObject* parent = nullptr);
-    ~HistoryActions() override;
 
     // For what is on the table; greyed where it is of the wrong kind.
     QAction* confirm = nullptr;
