@@ -10,7 +10,9 @@
 #include <QTemporaryDir>
 #include <cstdio>
 
+#include "tests/ui/timeline/grown_garment.h"
 #include "ui/benches/bench.h"
+#include "ui/window/confirm_dialog.h"
 #include "ui/window/demo_singer.h"
 #include "ui/window/main_window.h"
 #include "ui/window/theme.h"
@@ -46,6 +48,31 @@ bool takeAll(MainWindow& window, const QDir& folder, const QString& suffix) {
         all = savePicture(window, folder, name + suffix) && all;
     }
     return all;
+}
+
+// Draft with a garment that has a past: fittings, a branch, two pencils.
+bool takeTimeline(MainWindow& window, const QDir& folder, const QString& suffix) {
+    window.document().open(grownFolio(), {});
+    window.enterBench(1);
+    settle(400);
+    return savePicture(window, folder, QStringLiteral("timeline") + suffix);
+}
+
+bool takeConfirming(const QDir& folder, const QString& suffix) {
+    Problem error;
+    error.code = ProblemCode::panelTooNarrow;
+    error.panel = "3";
+    error.subject = "waist";
+    ConfirmDialog dialog({.garment = QStringLiteral("Corset"),
+                          .number = 4,
+                          .date = "2026-05-02",
+                          .by = QStringLiteral("Mira"),
+                          .note = QStringLiteral("seam 2-3: 0.4 cm in at +3.5 cm, left"),
+                          .problems = {error},
+                          .unit = LengthUnit::centimetre});
+    dialog.show();
+    settle(200);
+    return savePicture(dialog, folder, QStringLiteral("confirm") + suffix);
 }
 
 }  // namespace
@@ -86,6 +113,8 @@ int main(int argc, char** argv) {
             if (!singer) return 1;
             window.document().open(*singer, {});
             all = takeAll(window, folder, suffix) && all;
+            all = takeTimeline(window, folder, suffix) && all;
+            all = takeConfirming(folder, suffix) && all;
         }
     }
     return all ? 0 : 1;
