@@ -2,6 +2,214 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AlterationPlaces</name>
+    <message>
+        <source>at the %1</source>
+        <comment>level</comment>
+        <translation>auf Höhe %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <comment>level of the maker&apos;s own</comment>
+        <translation>auf Höhe %1</translation>
+    </message>
+    <message>
+        <source>the waist</source>
+        <comment>seam position 0</comment>
+        <translation>der Taille</translation>
+    </message>
+    <message>
+        <source>%1, %2 from its front end</source>
+        <translation>%1, %2 vom vorderen Ende</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>seam at a seam position</comment>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>panel %1, %2 from its front end</source>
+        <translation>Teil %1, %2 vom vorderen Ende</translation>
+    </message>
+    <message>
+        <source>%1 over the waist</source>
+        <translation>%1 über der Taille</translation>
+    </message>
+    <message>
+        <source>%1 under the waist</source>
+        <translation>%1 unter der Taille</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 nach oben</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>%1 nach unten</translation>
+    </message>
+    <message>
+        <source>%1 towards the back</source>
+        <translation>%1 nach hinten</translation>
+    </message>
+    <message>
+        <source>%1 towards the front</source>
+        <translation>%1 nach vorn</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two ways of one move</comment>
+        <translation>%1 und %2</translation>
+    </message>
+</context>
+<context>
+    <name>AlterationSentence</name>
+    <message>
+        <source>nothing</source>
+        <comment>amount</comment>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>%1 taken in</source>
+        <translation>%1 enger</translation>
+    </message>
+    <message>
+        <source>%1 let out</source>
+        <translation>%1 weiter</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <comment>taken in</comment>
+        <translation>%1 enger</translation>
+    </message>
+    <message>
+        <source>%1 out</source>
+        <comment>let out</comment>
+        <translation>%1 weiter</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>amount at a seam position</comment>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>seam: readings</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>panel %1: closed by %2 at %3</source>
+        <translation>Teil %1: um %2 geschlossen (%3)</translation>
+    </message>
+    <message>
+        <source>panel %1: opened by %2 at %3</source>
+        <translation>Teil %1: um %2 geöffnet (%3)</translation>
+    </message>
+    <message>
+        <source>%1, hinged at %2</source>
+        <translation>%1, gedreht um %2</translation>
+    </message>
+    <message>
+        <source>%1, slit %2 long</source>
+        <translation>%1, Schlitz %2 lang</translation>
+    </message>
+    <message>
+        <source>shortened %1 %2</source>
+        <comment>length, place</comment>
+        <translation>%1 kürzer %2</translation>
+    </message>
+    <message>
+        <source>lengthened %1 %2</source>
+        <comment>length, place</comment>
+        <translation>%1 länger %2</translation>
+    </message>
+    <message>
+        <source>%1, from %2 to nothing at %3</source>
+        <translation>%1, von %2 auslaufend bis %3</translation>
+    </message>
+    <message>
+        <source>lowered %1 at %2</source>
+        <translation>%1 tiefer bei %2</translation>
+    </message>
+    <message>
+        <source>raised %1 at %2</source>
+        <translation>%1 höher bei %2</translation>
+    </message>
+    <message>
+        <source>moved %1</source>
+        <translation>%1 versetzt</translation>
+    </message>
+    <message>
+        <source>bust points %1 further apart</source>
+        <translation>Brustpunkte %1 weiter auseinander</translation>
+    </message>
+    <message>
+        <source>bust points %1 closer together</source>
+        <translation>Brustpunkte %1 näher zusammen</translation>
+    </message>
+    <message>
+        <source>not moved</source>
+        <translation>nicht versetzt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>level: moves</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>panel %1: upper end of %2 %3</source>
+        <translation>Teil %1: oberes Ende von %2 %3</translation>
+    </message>
+    <message>
+        <source>panel %1: lower end of %2 %3</source>
+        <translation>Teil %1: unteres Ende von %2 %3</translation>
+    </message>
+    <message>
+        <source>panel %1: handle %2 of curve %3 of %4 %5</source>
+        <translation>Teil %1: Griff %2 der Kurve %3 von %4 %5</translation>
+    </message>
+    <message>
+        <source>panel %1: split by a new seam, %2 from the front end of the bottom edge, %3 at the top edge</source>
+        <translation>Teil %1: durch eine neue Naht geteilt, %2 vom vorderen Ende der Unterkante, %3 an der Oberkante</translation>
+    </message>
+    <message>
+        <source>%1 given up, its panels joined</source>
+        <translation>%1 entfällt, ihre Teile werden eins</translation>
+    </message>
+    <message>
+        <source>both sides made equal, halfway between them</source>
+        <translation>beide Seiten gleich gemacht, in der Mitte zwischen ihnen</translation>
+    </message>
+    <message>
+        <source>both sides made as the left one</source>
+        <translation>beide Seiten wie die linke gemacht</translation>
+    </message>
+    <message>
+        <source>both sides made as the right one</source>
+        <translation>beide Seiten wie die rechte gemacht</translation>
+    </message>
+    <message>
+        <source>other style</source>
+        <translation>andere Machart</translation>
+    </message>
+    <message>
+        <source>new measurements</source>
+        <translation>neue Maße</translation>
+    </message>
+    <message>
+        <source>other style: %1</source>
+        <translation>andere Machart: %1</translation>
+    </message>
+    <message>
+        <source>new measurements of %1</source>
+        <translation>neue Maße vom %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>alteration, side</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>AlterationWords</name>
     <message>
         <source>shape a seam</source>
@@ -384,6 +592,25 @@
     <message>
         <source>Corset</source>
         <translation>Korsett</translation>
+    </message>
+</context>
+<context>
+    <name>HistorySteps</name>
+    <message>
+        <source>Second pencil</source>
+        <translation>Zweiter Bleistift</translation>
+    </message>
+    <message>
+        <source>Rub out: %1</source>
+        <translation>Ausradieren: %1</translation>
+    </message>
+    <message>
+        <source>New garment from a revision</source>
+        <translation>Neues Stück aus einem Stand</translation>
+    </message>
+    <message>
+        <source>Name the pencil</source>
+        <translation>Bleistift benennen</translation>
     </message>
 </context>
 <context>
@@ -1318,6 +1545,89 @@
     </message>
 </context>
 <context>
+    <name>TimelineWords</name>
+    <message>
+        <source>posted fitting, %1</source>
+        <translation>Anprobe per Post, %1</translation>
+    </message>
+    <message>
+        <source>fitting, %1</source>
+        <translation>Anprobe, %1</translation>
+    </message>
+    <message>
+        <source>block, %1</source>
+        <translation>Grundschnitt, %1</translation>
+    </message>
+    <message>
+        <source>%1, begun %2</source>
+        <translation>%1, begonnen %2</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>aus %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>confirmed by %1</source>
+        <translation>bestätigt von %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mark(s)</source>
+        <translation>
+            <numerusform>%n Markierung</numerusform>
+            <numerusform>%n Markierungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>read by %1</source>
+        <translation>abgelesen von %1</translation>
+    </message>
+    <message>
+        <source>nothing changed yet</source>
+        <translation>noch nichts geändert</translation>
+    </message>
+    <message>
+        <source>pencil</source>
+        <translation>Bleistift</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Grundschnitt</translation>
+    </message>
+    <message>
+        <source>rev %1</source>
+        <translation>Stand %1</translation>
+    </message>
+    <message>
+        <source>fitting</source>
+        <translation>Anprobe</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>date on the timeline</comment>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>date on the timeline</comment>
+        <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>shown on the table</source>
+        <translation>liegt auf dem Tisch</translation>
+    </message>
+</context>
+<context>
     <name>TracingScene</name>
     <message>
         <source>%1 of panel %2
@@ -1538,6 +1848,72 @@ Nahtzugabe: %4</translation>
     </message>
 </context>
 <context>
+    <name>coutil::ConfirmDialog</name>
+    <message>
+        <source>Confirm revision %1 of %2</source>
+        <translation>Stand %1 von %2 bestätigen</translation>
+    </message>
+    <message>
+        <source>The pencil is gone over in ink and becomes revision %1. Its outlines, measurements, style and alterations, the date, the name and the note never change again, and undo does not go back over it. What comes later begins as a new pencil. The folio is saved at once.</source>
+        <translation>Der Bleistift wird mit Tinte nachgezogen und wird Stand %1. Umrisse, Maße, Machart und Änderungen, Datum, Name und Notiz ändern sich nie mehr, und Rückgängig geht nicht darüber hinaus. Was danach kommt, beginnt mit einem neuen Bleistift. Die Mappe wird sofort gespeichert.</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Confirmed by</source>
+        <translation>Bestätigt von</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>&amp;Date</source>
+        <translation>&amp;Datum</translation>
+    </message>
+    <message>
+        <source>Confirmed &amp;by</source>
+        <translation>Bestätigt &amp;von</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Notiz</translation>
+    </message>
+    <message>
+        <source>Problems that stand</source>
+        <translation>Offene Probleme</translation>
+    </message>
+    <message>
+        <source>Errors stand. Go back and mend them, or write why it is confirmed all the same:</source>
+        <translation>Es gibt offene Fehler. Zurückgehen und sie beheben, oder begründen, warum trotzdem bestätigt wird:</translation>
+    </message>
+    <message>
+        <source>Why it is confirmed although errors stand</source>
+        <translation>Warum trotz offener Fehler bestätigt wird</translation>
+    </message>
+    <message>
+        <source>&amp;Confirm revision %1</source>
+        <translation>Stand %1 &amp;bestätigen</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::Confirming</name>
+    <message>
+        <source>Block from the measurements of %1</source>
+        <translation>Grundschnitt nach den Maßen vom %1</translation>
+    </message>
+    <message>
+        <source>Confirmed and saved as %1.</source>
+        <translation>Bestätigt und gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>Confirmed as %1, but not in a file yet: save the folio to keep it.</source>
+        <translation>Bestätigt als %1, aber noch in keiner Datei: die Mappe speichern, um ihn zu behalten.</translation>
+    </message>
+</context>
+<context>
     <name>coutil::CorrectionPart</name>
     <message>
         <source>Use</source>
@@ -1716,10 +2092,6 @@ Nahtzugabe: %4</translation>
         <translation>Stück &amp;umbenennen</translation>
     </message>
     <message>
-        <source>Corset</source>
-        <translation>Korsett</translation>
-    </message>
-    <message>
         <source>New garment</source>
         <translation>Neues Stück</translation>
     </message>
@@ -1773,6 +2145,57 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Height</source>
         <translation>Höhe</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::HistoryActions</name>
+    <message>
+        <source>&amp;Confirm…</source>
+        <translation>&amp;Bestätigen …</translation>
+    </message>
+    <message>
+        <source>New &amp;pencil from this revision</source>
+        <translation>Neuer B&amp;leistift aus diesem Stand</translation>
+    </message>
+    <message>
+        <source>New pencil</source>
+        <translation>Neuer Bleistift</translation>
+    </message>
+    <message>
+        <source>&amp;Second pencil beside this one</source>
+        <translation>&amp;Zweiter Bleistift daneben</translation>
+    </message>
+    <message>
+        <source>Name the penc&amp;il</source>
+        <translation>Bleistift be&amp;nennen</translation>
+    </message>
+    <message>
+        <source>R&amp;ub out the pencil</source>
+        <translation>Bleistift aus&amp;radieren</translation>
+    </message>
+    <message>
+        <source>Start a garment &amp;from this revision</source>
+        <translation>&amp;Stück aus diesem Stand beginnen</translation>
+    </message>
+    <message>
+        <source>C&amp;ompare with</source>
+        <translation>&amp;Vergleichen mit</translation>
+    </message>
+    <message>
+        <source>&amp;Show what was tried on</source>
+        <translation>&amp;Zeigen, was anprobiert wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Show</source>
+        <translation>&amp;Zeigen</translation>
+    </message>
+    <message>
+        <source>Nothing to compare with yet</source>
+        <translation>Noch nichts zum Vergleichen</translation>
+    </message>
+    <message>
+        <source>Choose another revision or pencil than the one shown to compare the two.</source>
+        <translation>Zum Vergleichen einen anderen Stand oder Bleistift wählen als den gezeigten.</translation>
     </message>
 </context>
 <context>
@@ -1980,6 +2403,38 @@ Nahtzugabe: %4</translation>
         <source>print the sheets</source>
         <translation>die Blätter drucken</translation>
     </message>
+    <message>
+        <source>confirm the pencil</source>
+        <translation>den Bleistift bestätigen</translation>
+    </message>
+    <message>
+        <source>Timeline</source>
+        <translation>Zeitleiste</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Links, Rechts</translation>
+    </message>
+    <message>
+        <source>next entry</source>
+        <translation>nächster Eintrag</translation>
+    </message>
+    <message>
+        <source>Enter or click</source>
+        <translation>Eingabe oder Klick</translation>
+    </message>
+    <message>
+        <source>show it on the table</source>
+        <translation>auf dem Tisch zeigen</translation>
+    </message>
+    <message>
+        <source>C or Ctrl click</source>
+        <translation>C oder Strg-Klick</translation>
+    </message>
+    <message>
+        <source>compare with what is shown</source>
+        <translation>mit dem Gezeigten vergleichen</translation>
+    </message>
 </context>
 <context>
     <name>coutil::LengthField</name>
@@ -2026,6 +2481,18 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Save anyway</source>
         <translation>Trotzdem speichern</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>A pencil begins from %1; the revision itself stays as it is.</source>
+        <translation>Aus %1 beginnt ein Bleistift; der Stand selbst bleibt, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Show revision</source>
+        <translation>Stand zeigen</translation>
     </message>
 </context>
 <context>
@@ -2761,6 +3228,25 @@ Nahtzugabe: %4</translation>
     </message>
 </context>
 <context>
+    <name>coutil::TimelineStrip</name>
+    <message>
+        <source>Confirm…</source>
+        <translation>Bestätigen …</translation>
+    </message>
+    <message>
+        <source>Timeline</source>
+        <translation>Zeitleiste</translation>
+    </message>
+    <message>
+        <source>Go over the pencil in ink: dated, numbered, never changed again</source>
+        <translation>Den Bleistift mit Tinte nachziehen: datiert, nummeriert, nie mehr geändert</translation>
+    </message>
+    <message>
+        <source>Name of the pencil</source>
+        <translation>Name des Bleistifts</translation>
+    </message>
+</context>
+<context>
     <name>coutil::TopEdgePart</name>
     <message>
         <source>Shape of the top edge</source>
@@ -2963,6 +3449,10 @@ Nahtzugabe: %4</translation>
     <message>
         <source>&amp;Print…</source>
         <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>&amp;Garment</source>
+        <translation>&amp;Stück</translation>
     </message>
 </context>
 </TS>
