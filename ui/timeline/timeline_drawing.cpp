@@ -43,7 +43,7 @@ EntryButton& TimelineDrawing::button(int index) const {
 
 int TimelineDrawing::rowHeight() const { return fontMetrics().height() + 6; }
 
-void TimelineDrawing::forget() { drawn_ = {}; }
+void TimelineDrawing::forget() { drawn_.reset(); }
 
 void TimelineDrawing::showDocument() {
     Drawn now;
@@ -59,7 +59,7 @@ void TimelineDrawing::showDocument() {
 }
 
 void TimelineDrawing::rebuild() {
-    entries_ = drawn_.entries;
+    entries_ = drawn_->entries;
     while (buttons_.size() < entries_.size()) {
         buttons_.push_back(makeButton(static_cast<int>(buttons_.size())));
     }

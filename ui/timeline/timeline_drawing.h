@@ -58,7 +58,7 @@ class TimelineDrawing : public QWidget {
     void makeReachable(int index);  // with Tab; the others with the arrows
 
     FolioDocument& document_;
-    Drawn drawn_;
+    std::optional<Drawn> drawn_;  // nothing: to be built anew
     std::vector<TimelineEntry> entries_;
     std::vector<EntryButton*> buttons_;  // as many as entries, or more
     TimelinePlaces places_;

@@ -216,7 +216,7 @@ TEST_F(TimelineStripTest, aLongTimelineScrollsToWhatIsShown) {
     Folio folio = document_.folio();
     for (int i = 0; i < 40; ++i) folio = withFitting(folio, digestOf(folio, 3), "2026-04-12");
     for (std::size_t i = 0; i < 42; ++i) {
-        folio.garments[0].fittings[i].id = "f" + std::to_string(i);
+        folio.garments[0].fittings[i].id = QString::number(i).toStdString();
     }
     document_.open(folio, {});
     QApplication::processEvents();

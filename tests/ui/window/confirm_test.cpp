@@ -7,6 +7,7 @@
 
 #include "core/store/folio_file.h"
 #include "tests/ui/window/window_fixture.h"
+#include "ui/benches/measurement_row.h"
 #include "ui/document/state_folder.h"
 #include "ui/timeline/history_actions.h"
 #include "ui/window/confirm_dialog.h"
@@ -55,7 +56,7 @@ TEST_F(ConfirmTest, confirmsShowsAndSavesAtOnceUnderANameAskedFor) {
 }
 
 TEST_F(ConfirmTest, ctrlReturnConfirms) {
-    answer({.on = "2026-03-02"});
+    answer({.on = "2026-03-02", .by = {}, .note = {}});
     answers_->files.append(path("singer.coutil"));
     QTest::keyClick(window_.get(), Qt::Key_Return, Qt::ControlModifier);
     EXPECT_NE(document().revision(), nullptr);
