@@ -27,9 +27,25 @@ struct ChangeTo {
     }
     Problems operator()(const ChangeStyle&) const { return {}; }
     Problems operator()(const TakeMeasurements&) const { return {}; }
-    template <class OtherChange>
-    Problems operator()(const OtherChange& change) const {
-        return {{.code = ProblemCode::alterationUnfit, .subject = std::string(kindOf(change))}};
+    Problems operator()(const OpenPanel& change) const { return openPanel(pattern, side, change); }
+    Problems operator()(const ChangeLength& change) const {
+        return changeLength(pattern, side, change);
+    }
+    Problems operator()(const ReshapeEdge& change) const {
+        return reshapeEdge(pattern, side, change);
+    }
+    Problems operator()(const MoveLevel& change) const { return moveLevel(pattern, side, change); }
+    Problems operator()(const MoveCorner& change) const {
+        return moveCorner(pattern, side, change);
+    }
+    Problems operator()(const MoveHandle& change) const {
+        return moveHandle(pattern, side, change);
+    }
+    Problems operator()(const SplitPanel& change) const {
+        return splitPanel(pattern, side, change);
+    }
+    Problems operator()(const JoinPanels& change) const {
+        return joinPanels(pattern, side, change);
     }
 };
 

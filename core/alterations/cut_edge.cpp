@@ -1,5 +1,6 @@
 #include "core/alterations/cut_edge.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/geometry/tolerances.h"
@@ -9,6 +10,9 @@ namespace {
 
 // Up to here an end simply runs on as its own last piece would; longer, it runs on straight.
 constexpr double kSameCurveOnMm = 0.5;
+constexpr double kSliverMm = 0.01;
+// A short piece says too little of how its curve goes on.
+constexpr double kRunOnShare = 0.1;
 
 // A straight piece runs on as one piece.
 bool isStraight(const Cubic& c) {
@@ -22,7 +26,7 @@ void runOn(Path& path, double byMm) {
     const Vector onward = tangentAt(last, 1) * byMm;
     if (isStraight(last)) {
         last = straightCubic(last.p0, last.p3 + onward);
-    } else if (byMm <= kSameCurveOnMm) {
+    } else if (byMm <= std::min(kSameCurveOnMm, kRunOnShare * lengthMm(last))) {
         double t = 1 + byMm / derivativeAt(last, 1).norm();
         // The curve's own length, not that of its tangent.
         const double wholeMm = lengthMm(last) + byMm;
@@ -36,6 +40,16 @@ void runOn(Path& path, double byMm) {
     }
 }
 
+// Ends a path at a length from its start that it reaches. A cut just behind a joint would leave a
+// sliver without a direction: there the piece before runs on instead.
+void cutAtLength(Path& path, double endMm) {
+    path = between(path, {0, 0}, positionAtLength(path, endMm));
+    const double lastMm = lengthMm(path.pieces.back());
+    if (path.pieces.size() < 2 || lastMm >= kSliverMm) return;
+    path.pieces.pop_back();
+    if (lastMm > tolerance::kSettledLengthMm) runOn(path, lastMm);
+}
+
 // The path with its end at a length from its start.
 void endAtLength(Path& path, double endMm) {
     const double wholeMm = lengthMm(path);
@@ -43,7 +57,7 @@ void endAtLength(Path& path, double endMm) {
     if (wholeMm < endMm) {
         runOn(path, endMm - wholeMm);
     } else {
-        path = between(path, {0, 0}, positionAtLength(path, endMm));
+        cutAtLength(path, endMm);
     }
 }
 

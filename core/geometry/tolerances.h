@@ -55,6 +55,9 @@ inline constexpr double kMovedEdgeMm = 0.002;
 // An altered edge this near to its wanted length stays as it is: a thousand alterations later the
 // two edges of a seam still agree to kSeamPairMm.
 inline constexpr double kSettledLengthMm = 1e-6;
+// An alteration and the one that takes it back leave the outlines where they were to this: half a
+// pen (the promise of the fit history).
+inline constexpr double kTakenBackMm = 0.05;
 // Directions are parallel below this sine: 1e-6 mm in a metre.
 inline constexpr double kParallelSine = 1e-9;
 // Curves that differ by less in curvature part by 1e-5 mm in 100 mm: no touching point is named.

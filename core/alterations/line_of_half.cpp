@@ -1,0 +1,142 @@
+#include "core/alterations/line_of_half.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+
+#include "core/alterations/find_places.h"
+#include "core/alterations/merge_pieces.h"
+#include "core/geometry/arc_length.h"
+#include "core/geometry/tolerances.h"
+
+namespace coutil {
+namespace {
+
+constexpr double kLongestPartMm = 15;
+
+// A line's point raised, with its derivative by the length of the line.
+struct Raised {
+    Point at = Point::Zero();
+    Vector perMm = Vector::Zero();
+};
+
+class LineRaiser {
+  public:
+    LineRaiser(const PanelCorners& corners, const PanelOnLine& each, const AmountCurve& curve)
+        : corners_(corners), each_(each), curve_(curve), lengthMm_(each.toMm - each.fromMm) {}
+
+    [[nodiscard]] Path raised(const Path& line) {
+        double atMm = 0;
+        for (const Cubic& piece : line.pieces) {
+            const double pieceMm = lengthMm(piece);
+            raisePiece(piece, atMm, pieceMm);
+            atMm += pieceMm;
+        }
+        return mergedWhereMoved(pieces_, 2 * kLongestPartMm);
+    }
+
+  private:
+    [[nodiscard]] Raised raisedAt(const Cubic& piece, double t, double atMm) const {
+        const double share = std::clamp(atMm / lengthMm_, 0.0, 1.0);
+        const Vector mixed = (1 - share) * corners_.frontUp + share * corners_.backUp;
+        const Vector mixedPerMm = (corners_.backUp - corners_.frontUp) / lengthMm_;
+        const double upMm = curve_.at(each_.fromMm + atMm);
+        const double upPerMm = curve_.slopeAt(each_.fromMm + atMm);
+        return {pointAt(piece, t) + upMm * mixed,
+                tangentAt(piece, t) + upPerMm * mixed + upMm * mixedPerMm};
+    }
+
+    void raisePiece(const Cubic& piece, double fromMm, double pieceMm) {
+        const int parts = std::max(1, static_cast<int>(std::ceil(pieceMm / kLongestPartMm)));
+        Raised from = raisedAt(piece, 0, fromMm);
+        double atMm = fromMm;
+        for (int k = 0; k < parts; ++k) {
+            const double t0 = static_cast<double>(k) / parts;
+            const double t1 = (k + 1.0) / parts;
+            const double nextMm =
+                k + 1 == parts ? fromMm + pieceMm : atMm + partLengthMm(piece, t0, t1);
+            const Raised to = raisedAt(piece, t1, nextMm);
+            const Vector out = from.perMm * (derivativeAt(piece, t0).norm() * (t1 - t0) / 3);
+            const Vector in = to.perMm * (derivativeAt(piece, t1).norm() * (t1 - t0) / 3);
+            const Point start = pieces_.empty() ? from.at : pieces_.back().piece.p3;
+            pieces_.push_back({{start, start + out, to.at - in, to.at}, nextMm - atMm, true});
+            atMm = nextMm;
+            from = to;
+        }
+    }
+
+    PanelCorners corners_;
+    const PanelOnLine& each_;
+    const AmountCurve& curve_;
+    double lengthMm_ = 0;
+    std::vector<MovedPiece> pieces_;
+};
+
+Vector directionAt(const Path& path, bool isFrontEnd) {
+    return isFrontEnd ? tangentAt(path.pieces.front(), 0) : tangentAt(path.pieces.back(), 1);
+}
+
+}  // namespace
+
+std::vector<LineOfHalf> linesOfHalves(const Pattern& pattern, BodySide side, EdgeLine line) {
+    std::map<PanelSide, LineOfHalf> bySide;
+    const EdgeRole role = line == EdgeLine::top ? EdgeRole::top : EdgeRole::bottom;
+    for (std::size_t p = 0; p < pattern.panels.size(); ++p) {
+        const Panel& panel = pattern.panels[p];
+        const auto place = lineInPanel(panel, role);
+        if (!place || !concerns(side, panel.side)) continue;
+        LineOfHalf& half = bySide[panel.side];
+        const double fromMm = half.panels.empty() ? 0 : half.panels.back().toMm;
+        half.panels.push_back(
+            {p, *place, fromMm, fromMm + lengthMm(panel.edges[place->line].path)});
+    }
+    std::vector<LineOfHalf> lines;
+    for (auto& [panelSide, half] : bySide) lines.push_back(std::move(half));
+    return lines;
+}
+
+std::optional<double> positionOf(const Pattern& pattern, const LineOfHalf& half,
+                                 const LinePlace& place) {
+    for (const PanelOnLine& each : half.panels) {
+        const Panel& panel = pattern.panels[each.panel];
+        if (place.seam.empty()) {
+            const double lengthMm = each.toMm - each.fromMm;
+            if (panel.name != place.panel) continue;
+            if (place.alongMm < -tolerance::kSamePointMm ||
+                place.alongMm > lengthMm + tolerance::kSamePointMm)
+                return std::nullopt;
+            return each.fromMm + place.alongMm;
+        }
+        const auto isIt = [&](std::size_t e) {
+            const Seam* seam = seamOf(pattern, {each.panel, e});
+            return panel.edges[e].name == place.seam ||
+                   (seam != nullptr && seam->name == place.seam);
+        };
+        if (isIt(each.place.front)) return each.fromMm;
+        if (isIt(each.place.back)) return each.toMm;
+    }
+    return std::nullopt;
+}
+
+Path raisedLine(const Panel& panel, const PanelOnLine& each, const AmountCurve& curve) {
+    return LineRaiser(cornersOf(panel, each.place), each, curve)
+        .raised(rightwardsOf(panel, each.place));
+}
+
+Vector endDirection(const Pattern& before, const Pattern& pattern, const PanelOnLine& each,
+                    const Path& raised, bool isFrontEnd) {
+    const Vector plain = directionAt(raised, isFrontEnd);
+    const std::size_t edge = isFrontEnd ? each.place.front : each.place.back;
+    if (!isCentreName(before.panels[each.panel].edges[edge].name)) return plain;
+    const PanelCorners old = cornersOf(before.panels[each.panel], each.place);
+    const PanelCorners now = cornersOf(pattern.panels[each.panel], each.place);
+    const Vector was = directionAt(rightwardsOf(before.panels[each.panel], each.place), isFrontEnd);
+    const double off = was.dot(isFrontEnd ? old.frontUp : old.backUp);
+    constexpr double kRad = tolerance::kSmoothAcrossSeamDeg * std::numbers::pi / 180;
+    if (std::abs(off) > std::sin(kRad)) return plain;
+    const Vector up = isFrontEnd ? now.frontUp : now.backUp;
+    return {up.y(), -up.x()};
+}
+
+}  // namespace coutil
