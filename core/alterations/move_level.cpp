@@ -110,14 +110,15 @@ HeightWarp upWarpOf(const Span& span, double upMm) {
     return warp;
 }
 
+// Sideways from the level below, all of it at the level, and on to the top: over the bust the seam
+// runs beside its old line.
 HeightWarp asideWarpOf(const Span& span, double asideMm) {
     HeightWarp warp;
     warp.lowestMm = span.lowestMm;
-    warp.highestMm = span.highestMm;
     warp.height = [](double y) { return HeightValue{y, 1}; };
     warp.sideways = [span, asideMm](double y) {
-        const HeightValue swelling = span.swellingAt(y);
-        return HeightValue{asideMm * swelling.valueMm, asideMm * swelling.perMm};
+        const HeightValue rise = y < span.atMm ? span.swellingAt(y) : HeightValue{1, 0};
+        return HeightValue{asideMm * rise.valueMm, asideMm * rise.perMm};
     };
     return warp;
 }
