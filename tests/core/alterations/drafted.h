@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -21,6 +22,31 @@ inline Alteration takeIn(const std::string& seam, std::vector<AmountAt> amounts,
                          BodySide side = BodySide::both) {
     ShapeSeam shape{.seam = seam, .amounts = std::move(amounts)};
     return {.id = seam, .side = side, .change = shape};
+}
+
+inline OpenPanel opening(std::string panel, EdgePlace mouth, std::optional<EdgePlace> hinge,
+                         std::optional<double> slitLengthMm, double amountMm) {
+    OpenPanel change;
+    change.panel = std::move(panel);
+    change.mouth = std::move(mouth);
+    change.hinge = std::move(hinge);
+    change.slitLengthMm = slitLengthMm;
+    change.amountMm = amountMm;
+    return change;
+}
+
+inline ChangeLength lengthened(HeightPlace at, double amountMm, std::optional<Taper> taper = {}) {
+    ChangeLength change;
+    change.at = std::move(at);
+    change.amountMm = amountMm;
+    change.taper = std::move(taper);
+    return change;
+}
+
+inline HeightPlace atLevel(std::string level) {
+    HeightPlace place;
+    place.level = std::move(level);
+    return place;
 }
 
 inline Pattern altered(const Pattern& base, const std::vector<Alteration>& alterations) {

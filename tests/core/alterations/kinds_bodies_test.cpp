@@ -25,7 +25,8 @@ class ChangeMaker {
         const std::string seam = pattern.seams[pick(pattern.seams.size())].name;
         switch (kind) {
             case 0: {
-                OpenPanel change{panel.name, {"bottom", share(panel, 0)}, {}, {}, mm(12)};
+                OpenPanel change =
+                    samples::opening(panel.name, {"bottom", share(panel, 0)}, {}, {}, mm(12));
                 const std::size_t where = pick(3);
                 if (where == 0) change.hinge = EdgePlace{"top", share(panel, 2)};
                 if (where == 1) change.hinge = EdgePlace{panel.edges[1].name, mm(30)};
@@ -33,9 +34,11 @@ class ChangeMaker {
                 return change;
             }
             case 1:
-                return ChangeLength{{.level = pick(2) == 0 ? "waist" : "under_bust"}, mm(14), {}};
+                return samples::lengthened(samples::atLevel(pick(2) == 0 ? "waist" : "under_bust"),
+                                           mm(14), {});
             case 2:
-                return ChangeLength{{.heightMm = mm(30)}, mm(10), Taper{"centre back", "2-3"}};
+                return samples::lengthened(HeightPlace{{}, mm(30)}, mm(10),
+                                           Taper{"centre back", "2-3"});
             case 3:
                 return ReshapeEdge{pick(2) == 0 ? EdgeLine::top : EdgeLine::bottom,
                                    {{{.seam = seam}, mm(12)}},
@@ -158,12 +161,12 @@ TEST(KindsOverBodies, absurdFiguresAreRefusedWithoutHarm) {
     constexpr double kInf = std::numeric_limits<double>::infinity();
     for (const double x : {kNan, kInf, -kInf, 1e300, -1e6}) {
         const std::vector<Change> changes{
-            OpenPanel{"3", {"bottom", x}, EdgePlace{"top", 30}, {}, 5},
-            OpenPanel{"3", {"bottom", 30}, EdgePlace{"top", x}, {}, 5},
-            OpenPanel{"3", {"bottom", 30}, EdgePlace{"top", 30}, {}, x},
-            OpenPanel{"3", {"bottom", 30}, {}, x, 5},
-            ChangeLength{{.heightMm = x}, 5, {}},
-            ChangeLength{{.level = "waist"}, x, {}},
+            samples::opening("3", {"bottom", x}, EdgePlace{"top", 30}, {}, 5),
+            samples::opening("3", {"bottom", 30}, EdgePlace{"top", x}, {}, 5),
+            samples::opening("3", {"bottom", 30}, EdgePlace{"top", 30}, {}, x),
+            samples::opening("3", {"bottom", 30}, {}, x, 5),
+            samples::lengthened(HeightPlace{{}, x}, 5, {}),
+            samples::lengthened(samples::atLevel("waist"), x, {}),
             ReshapeEdge{EdgeLine::top, {{{.seam = "2-3"}, x}}, {}, {}},
             ReshapeEdge{EdgeLine::top, {{{.seam = "2-3"}, 5}}, Fade{x}, {}},
             ReshapeEdge{EdgeLine::top, {{{.panel = "2", .alongMm = x}, 5}}, {}, {}},

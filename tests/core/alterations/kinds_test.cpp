@@ -81,7 +81,8 @@ TEST(OpenPanel, aDartOpensByItsAngle) {
     const Pattern before = rectangle(300, -kLegMm / 2, kLegMm / 2);
     for (const double sign : {1.0, -1.0}) {
         const Pattern after = altered(
-            before, {one(OpenPanel{"1", {"bottom", 150}, EdgePlace{"top", 150}, {}, sign * 70})});
+            before,
+            {one(samples::opening("1", {"bottom", 150}, EdgePlace{"top", 150}, {}, sign * 70))});
         EXPECT_NEAR(turnBetweenDeg(after.panels[0]), sign * 2 * 8.29714, 1e-4);
         for (const std::size_t e : {std::size_t{1}, std::size_t{3}}) {
             EXPECT_NEAR(seamLengthsOf(after.panels[0].edges[e]).aboveWaistMm, kLegMm / 2, 1e-6);
@@ -115,7 +116,7 @@ TEST(OpenPanel, bothSidesKeepTheirLengths) {
     for (const EdgePlace& hinge :
          {EdgePlace{"top", 30}, EdgePlace{"seam 2-3", 20}, EdgePlace{"seam 3-4", -30}}) {
         const Pattern after =
-            soundly(before, OpenPanel{"3", {"bottom", 30}, hinge, std::nullopt, 12});
+            soundly(before, samples::opening("3", {"bottom", 30}, hinge, std::nullopt, 12));
         for (std::size_t e = 0; e < 4; ++e) {
             const Edge& old = before.panels[2].edges[e];
             if (!old.waistMarkAtMm) continue;
@@ -131,7 +132,8 @@ TEST(OpenPanel, bothSidesKeepTheirLengths) {
 
 TEST(OpenPanel, aSlitWidensByHalvesFromItsEnd) {
     const Pattern before = drafted();
-    const Pattern after = soundly(before, OpenPanel{"4", {"bottom", 30}, std::nullopt, 70, 14});
+    const Pattern after =
+        soundly(before, samples::opening("4", {"bottom", 30}, std::nullopt, 70, 14));
     const Panel& old = before.panels[3];
     const Panel& now = after.panels[3];
     const double lowestMm = std::max(old.edges[1].path.start().y(), old.edges[3].path.end().y());
@@ -143,7 +145,8 @@ TEST(OpenPanel, aSlitWidensByHalvesFromItsEnd) {
 TEST(ChangeLength, everySeamGainsTheAmountAndWidthsStay) {
     const Pattern before = drafted();
     for (const double mm : {12.0, -9.0}) {
-        const Pattern after = soundly(before, ChangeLength{{.level = "under_bust"}, mm, {}});
+        const Pattern after =
+            soundly(before, samples::lengthened(samples::atLevel("under_bust"), mm, {}));
         for (const Panel& panel : after.panels) {
             const Panel& old =
                 before.panels[static_cast<std::size_t>(&panel - after.panels.data())];
@@ -161,7 +164,7 @@ TEST(ChangeLength, everySeamGainsTheAmountAndWidthsStay) {
                 << name;
         }
     }
-    const Pattern lower = soundly(before, ChangeLength{{.heightMm = -30}, 10, {}});
+    const Pattern lower = soundly(before, samples::lengthened(HeightPlace{{}, -30}, 10, {}));
     EXPECT_NEAR(seamLengthsOf(lower.panels[1].edges[1]).belowWaistMm,
                 seamLengthsOf(before.panels[1].edges[1]).belowWaistMm + 10, 1e-5);
 }
@@ -169,7 +172,7 @@ TEST(ChangeLength, everySeamGainsTheAmountAndWidthsStay) {
 TEST(ChangeLength, aTaperShearsAndCentreBackStaysStraight) {
     const Pattern before = drafted();
     const Pattern after =
-        soundly(before, ChangeLength{{.heightMm = 30}, -10, Taper{"centre back", "3-4"}});
+        soundly(before, samples::lengthened(HeightPlace{{}, 30}, -10, Taper{"centre back", "3-4"}));
     const Edge& back = after.panels[5].edges[1];
     ASSERT_EQ(back.name, "centre back");
     EXPECT_NEAR(boundsOf(back.path).widthMm(), boundsOf(before.panels[5].edges[1].path).widthMm(),
@@ -295,15 +298,17 @@ TEST(JoinPanels, theGapThatIsLeftIsTold) {
 TEST(Kinds, theCulpritIsNamed) {
     const Pattern before = drafted();
     const std::vector<std::pair<Change, std::string>> faults{
-        {OpenPanel{"9", {"top", 20}, EdgePlace{"bottom", 20}, {}, 5},
+        {samples::opening("9", {"top", 20}, EdgePlace{"bottom", 20}, {}, 5),
          "alteration_unfit open_panel 9 ; "},
-        {OpenPanel{"3", {"top", 20}, {}, {}, 5}, "alteration_bad_value open_panel 3 ; "},
-        {OpenPanel{"3", {"top", 2000}, EdgePlace{"bottom", 20}, {}, 5},
+        {samples::opening("3", {"top", 20}, {}, {}, 5), "alteration_bad_value open_panel 3 ; "},
+        {samples::opening("3", {"top", 2000}, EdgePlace{"bottom", 20}, {}, 5),
          "alteration_bad_value open_panel 3 ; "},
-        {OpenPanel{"3", {"top", 20}, EdgePlace{"bottom", 20}, {}, 900},
+        {samples::opening("3", {"top", 20}, EdgePlace{"bottom", 20}, {}, 900),
          "alteration_too_large open_panel 3 ; "},
-        {ChangeLength{{.level = "knee"}, 5, {}}, "alteration_unfit change_length knee ; "},
-        {ChangeLength{{.level = "waist"}, 500, {}}, "alteration_too_large change_length waist ; "},
+        {samples::lengthened(samples::atLevel("knee"), 5, {}),
+         "alteration_unfit change_length knee ; "},
+        {samples::lengthened(samples::atLevel("waist"), 500, {}),
+         "alteration_too_large change_length waist ; "},
         {ReshapeEdge{EdgeLine::top, {{{.seam = "8-9"}, 5}}, {}, {}},
          "alteration_unfit reshape_edge 8-9 ; "},
         {MoveLevel{"bust", 300, 0}, "alteration_too_large move_level bust ; "},
@@ -331,10 +336,10 @@ void expectTakenBack(const Kind& change) {
 }
 
 TEST(TakenBack, everyKindLeavesTheOutlineWhereItWas) {
-    expectTakenBack(OpenPanel{"3", {"bottom", 30}, EdgePlace{"top", 30}, {}, 10});
-    expectTakenBack(OpenPanel{"3", {"bottom", 30}, EdgePlace{"seam 2-3", 20}, {}, -8});
-    expectTakenBack(ChangeLength{{.level = "waist"}, 14, {}});
-    expectTakenBack(ChangeLength{{.heightMm = 30}, -10, Taper{"centre back", "3-4"}});
+    expectTakenBack(samples::opening("3", {"bottom", 30}, EdgePlace{"top", 30}, {}, 10));
+    expectTakenBack(samples::opening("3", {"bottom", 30}, EdgePlace{"seam 2-3", 20}, {}, -8));
+    expectTakenBack(samples::lengthened(samples::atLevel("waist"), 14, {}));
+    expectTakenBack(samples::lengthened(HeightPlace{{}, 30}, -10, Taper{"centre back", "3-4"}));
     expectTakenBack(ReshapeEdge{EdgeLine::top, {{{.seam = "2-3"}, 10}}, {}, {}});
     expectTakenBack(ReshapeEdge{EdgeLine::bottom, {{{.seam = "3-4"}, 8}}, {}, {80}});
     expectTakenBack(MoveLevel{"under_bust", 8, 0});
