@@ -6,6 +6,7 @@
 #include "core/alterations/alteration_kinds.h"
 #include "core/alterations/apply_alterations.h"
 #include "core/alterations/shape_parts.h"
+#include "core/alterations/take_back.h"
 #include "core/alterations/upward_edge.h"
 #include "core/alterations/whole_pattern.h"
 
@@ -185,8 +186,11 @@ struct TakeBack {
         return takenBack(before, side, change);
     }
     template <class OtherChange>
-    std::optional<Change> operator()(const OtherChange&) const {
-        return std::nullopt;
+    std::optional<Change> operator()(const OtherChange& change) const {
+        if constexpr (requires { takenBack(before, side, change); })
+            return takenBack(before, side, change);
+        else
+            return std::nullopt;
     }
 };
 

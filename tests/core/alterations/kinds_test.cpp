@@ -329,9 +329,9 @@ TEST(Kinds, theCulpritIsNamed) {
 template <class Kind>
 void expectTakenBack(const Kind& change) {
     const Pattern before = drafted();
-    const auto back = takenBack(before, BodySide::both, change);
+    const auto back = inverseOf(one(change), before);
     ASSERT_TRUE(back) << kindOf(change);
-    const Pattern again = altered(before, {one(change), one(*back)});
+    const Pattern again = altered(before, {one(change), *back});
     EXPECT_LT(outlinesApartMm(before, again), 0.05) << kindOf(change);
 }
 
