@@ -8,25 +8,10 @@
 #include "core/block/corset_panels.h"
 #include "core/block/edge_heights.h"
 #include "core/block/girth_table.h"
+#include "core/pattern/every_check.h"
 
 namespace coutil {
 namespace {
-
-// From here on a reduction wants a word of caution (common practice, no source).
-constexpr double kCautionPercent = 10;
-
-std::vector<Problem> reductionWarnings(const std::vector<LevelRow>& levels) {
-    const auto waist = std::ranges::find(levels, LevelId::waist, &LevelRow::id);
-    const double reductionMm = waist->bodyMm - waist->targetMm;
-    const double percent = reductionMm / waist->bodyMm * 100;
-    if (percent <= kCautionPercent) return {};
-    return {{.code = ProblemCode::reductionLarge,
-             .severity = Severity::warning,
-             .subject = std::string(keyOf(LevelId::waist)),
-             .figures = {{"value", reductionMm},
-                         {"percent", percent, FigureUnit::percent},
-                         {"limit", kCautionPercent, FigureUnit::percent}}}};
-}
 
 std::vector<Seam> seamsOf(const CorsetFrame& frame) {
     std::vector<Seam> seams;
@@ -56,7 +41,8 @@ Outcome<Pattern> draftCorset(const Body& body, const Style& style) {
     pattern.levels = drawnLevels(*frame, style, pattern.panels);
     pattern.lacingGapMm = style.lacingGapMm;
     pattern.estimates = body.estimates;
-    return {std::move(pattern), reductionWarnings(frame->levels)};
+    problems = checkReduction(pattern);
+    return {std::move(pattern), std::move(problems)};
 }
 
 ResolvedHeights resolvedHeights(const Body& body, const Style& style) {

@@ -107,4 +107,17 @@ inline constexpr double kShareSum = 0.0301;
 inline constexpr double kCompareSearchMm = 0.01;
 inline constexpr double kSharedStretchMm = 0.01;
 
+// Checks of a fitted pattern. A curve goes on smoothly within a degree (common practice for lines
+// of a pattern), a tape reads half a millimetre, nobody sees a tenth of one between two sides.
+inline constexpr double kKinkDeg = 1;
+inline constexpr double kGirthToldMm = 0.5;
+inline constexpr double kSidesAlikeMm = 0.1;
+// Edges of a seam that differ by more cannot be matched (common practice in corsetry).
+inline constexpr double kSewableSeamMm = 1;
+// A channel in a seam's own allowance wants a chord error below 3 mm in any 100 mm, or a radius
+// over 250 mm (common practice).
+inline constexpr double kChannelStretchMm = 100;
+inline constexpr double kChannelChordMm = 3;
+inline constexpr double kChannelRadiusMm = 250;
+
 }  // namespace coutil::tolerance

@@ -47,7 +47,10 @@ void checkWidth(const Pattern& pattern, const Panel& panel, std::vector<Problem>
 
 void reportLengths(const Pattern& pattern, const Seam& seam, std::string part, double frontMm,
                    double backMm, std::vector<Problem>& problems) {
+    const double leftOverMm = std::abs(std::abs(frontMm - backMm) - std::abs(seam.easeMm));
+    const bool isSewable = leftOverMm <= tolerance::kSewableSeamMm;
     problems.push_back({.code = ProblemCode::seamLengthsDiffer,
+                        .severity = isSewable ? Severity::warning : Severity::error,
                         .subject = seam.name,
                         .detail = std::move(part),
                         .panel = panelKey(pattern.panels[seam.front.panel]),
@@ -118,6 +121,7 @@ void checkLine(const Pattern& pattern, const Seam& seam, EdgeRole role,
     if (std::abs(sumDeg - 180) <= tolerance::kSmoothAcrossSeamDeg) return;
     problems.push_back(
         {.code = ProblemCode::lineBrokenAcrossSeam,
+         .severity = Severity::warning,
          .subject = seam.name,
          .detail = std::string(keyOf(role)),
          .panel = panelKey(frontPanel),
@@ -126,25 +130,21 @@ void checkLine(const Pattern& pattern, const Seam& seam, EdgeRole role,
                      {"limit", tolerance::kSmoothAcrossSeamDeg, FigureUnit::degree}}});
 }
 
+// Whether the girth table says what the panels measure.
 void checkGirth(const Pattern& pattern, const Level& level, std::vector<Problem>& problems) {
+    if (!level.patternMm) return;
     double girthMm = level.lacingGapMm;
     for (const Panel& panel : pattern.panels) {
         const auto widthMm = widthAtHeightMm(panel, level.heightMm);
         if (!widthMm) return;
         girthMm += panel.side == PanelSide::both ? 2 * *widthMm : *widthMm;
     }
-    const auto report = [&](double wantedMm) {
-        problems.push_back(
-            {.code = ProblemCode::girthTargetMissed,
-             .subject = level.name,
-             .figures = {
-                 {"value", girthMm}, {"target", wantedMm}, {"limit", tolerance::kGirthMm}}});
-    };
-    if (level.targetMm && std::abs(girthMm - *level.targetMm) > tolerance::kGirthMm) {
-        report(*level.targetMm);
-    } else if (level.patternMm && std::abs(girthMm - *level.patternMm) > tolerance::kGirthMm) {
-        report(*level.patternMm);
-    }
+    if (std::abs(girthMm - *level.patternMm) <= tolerance::kGirthMm) return;
+    problems.push_back(
+        {.code = ProblemCode::girthTargetMissed,
+         .subject = level.name,
+         .figures = {
+             {"value", girthMm}, {"target", *level.patternMm}, {"limit", tolerance::kGirthMm}}});
 }
 
 }  // namespace

@@ -138,7 +138,9 @@ struct LevelCrossing {
 [[nodiscard]] std::optional<double> widthAtHeightMm(const Panel& panel, double heightMm);
 
 // Checks every promise of a pattern again, from its outlines alone: paired edges, smooth top and
-// bottom lines, girths, simple outlines, narrowest width. Empty when all hold.
+// bottom lines, a girth table that says what the panels measure, simple outlines, narrowest width.
+// Empty when all hold. Warnings where it could still be sewn (lines broken across a seam, edges of
+// a seam that differ by up to tolerance::kSewableSeamMm), else errors.
 [[nodiscard]] std::vector<Problem> checkPattern(const Pattern& pattern);
 
 }  // namespace coutil

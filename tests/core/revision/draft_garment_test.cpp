@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "core/block/draft_corset.h"
+#include "core/pattern/every_check.h"
 #include "tests/bodies/ansur_bodies.h"
 
 namespace coutil {
@@ -25,6 +26,17 @@ TEST(DraftGarment, isTheStagesOneAfterTheOther) {
     ASSERT_TRUE(garment.tracings.has_value());
     EXPECT_EQ(garment.tracings->size(), pattern->panels.size());
     EXPECT_TRUE(std::none_of(garment.problems.begin(), garment.problems.end(), isError));
+}
+
+// The checks that are always on are part of the outcome, each once.
+TEST(DraftGarment, isCheckedAsItIsDrafted) {
+    Style style;
+    style.easeMm[LevelId::waist] = -100;
+    const auto garment = draftGarment(someone(), style);
+    ASSERT_TRUE(garment.pattern);
+    for (const Problem& found : everyCheck(*garment.pattern))
+        EXPECT_EQ(std::count(garment.problems.begin(), garment.problems.end(), found), 1);
+    EXPECT_EQ(std::ranges::count(garment.problems, ProblemCode::reductionLarge, &Problem::code), 1);
 }
 
 TEST(DraftGarment, stopsWhereABodyIsMissing) {

@@ -49,8 +49,8 @@ QString ProblemSentence::ofBlock(const Problem& problem) {
                 "or short breath.");
         case ProblemCode::girthTargetMissed:
             return tr(
-                "The girth at {subject}[ is {value:fine} on the pattern instead of "
-                "{target:fine}]; look at the seams there and correct them.");
+                "The girth at {subject}[ is {value:fine} on the panels, not {target:fine} as the "
+                "girth table says]; draft the garment again.");
         case ProblemCode::seamLengthsDiffer:
             return tr(
                 "Seam {subject}: the two edges differ in length[ by {difference:fine}][ "

@@ -14,8 +14,9 @@ QString ProblemSentence::ofChecks(ProblemCode code) {
                 "line there, or let it stand with a reason.");
         case ProblemCode::sidesDiffer:
             return tr(
-                "Left and right differ at {subject}[: {value} against {other}]; check that this is "
-                "meant, or make both sides equal.");
+                "Left and right differ[ by {value}] at {subject}[ of panel {panel}]; check that "
+                "this "
+                "is meant, or make both sides equal.");
         case ProblemCode::girthOffTarget:
             return tr(
                 "{subject} measures {value}[, the style asks for {target}][ ({difference} off)]; "
