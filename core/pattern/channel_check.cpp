@@ -6,6 +6,7 @@
 #include "core/geometry/cross_product.h"
 #include "core/geometry/tolerances.h"
 #include "core/pattern/every_check.h"
+#include "core/pattern/panel_key.h"
 
 namespace coutil {
 namespace {
@@ -93,7 +94,7 @@ Problem problemOf(const Seam& seam, const Panel& panel, const Edge& edge, const 
     Problem problem{.code = ProblemCode::seamTooCurved,
                     .severity = Severity::note,
                     .subject = seam.name,
-                    .panel = panel.name,
+                    .panel = panelKey(panel),
                     .at = bow.at,
                     .figures = {{"value", bow.chordErrorMm},
                                 {"limit", tolerance::kChannelChordMm},

@@ -14,4 +14,12 @@ std::vector<Problem> everyCheck(const Pattern& pattern) {
     return problems;
 }
 
+void addEveryCheck(const Pattern& pattern, std::vector<Problem>& problems) {
+    std::erase_if(problems, [](const Problem& problem) {
+        return problem.code == ProblemCode::reductionLarge;
+    });
+    std::vector<Problem> found = everyCheck(pattern);
+    std::move(found.begin(), found.end(), std::back_inserter(problems));
+}
+
 }  // namespace coutil

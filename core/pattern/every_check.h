@@ -10,6 +10,10 @@ namespace coutil {
 // maker should know of a fitted pattern. Errors are only what cannot be sewn.
 [[nodiscard]] std::vector<Problem> everyCheck(const Pattern& pattern);
 
+// Adds them to the problems of the stages before. A caution about the reduction that the block gave
+// is taken out first: alterations may have changed the waist since.
+void addEveryCheck(const Pattern& pattern, std::vector<Problem>& problems);
+
 // Warning kinkInCurve for each edge whose direction jumps between two of its pieces by more than
 // tolerance::kKinkDeg: the sharpest place (subject = edge; figures "value", "limit").
 [[nodiscard]] std::vector<Problem> checkKinks(const Pattern& pattern);

@@ -5,6 +5,7 @@
 #include "core/geometry/cross_product.h"
 #include "core/geometry/tolerances.h"
 #include "core/pattern/every_check.h"
+#include "core/pattern/panel_key.h"
 
 namespace coutil {
 namespace {
@@ -38,7 +39,7 @@ std::vector<Problem> checkKinks(const Pattern& pattern) {
             problems.push_back({.code = ProblemCode::kinkInCurve,
                                 .severity = Severity::warning,
                                 .subject = edge.name,
-                                .panel = panel.name,
+                                .panel = panelKey(panel),
                                 .at = kink.at,
                                 .figures = {{"value", kink.turnDeg, FigureUnit::degree},
                                             {"limit", tolerance::kKinkDeg, FigureUnit::degree}}});

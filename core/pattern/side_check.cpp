@@ -4,6 +4,7 @@
 #include "core/geometry/largest_distance.h"
 #include "core/geometry/tolerances.h"
 #include "core/pattern/every_check.h"
+#include "core/pattern/panel_key.h"
 
 namespace coutil {
 namespace {
@@ -19,7 +20,7 @@ Problem noteOf(const Panel& panel, std::string subject) {
     return {.code = ProblemCode::sidesDiffer,
             .severity = Severity::note,
             .subject = std::move(subject),
-            .panel = panel.name};
+            .panel = panelKey(panel)};
 }
 
 // Where the edges of a pair of panels are farthest apart, if it is more than `atLeastMm`.

@@ -4,6 +4,7 @@
 
 #include "core/alterations/apply_alterations.h"
 #include "core/block/draft_corset.h"
+#include "core/pattern/every_check.h"
 #include "core/revision/recipe.h"
 
 namespace coutil {
@@ -35,6 +36,7 @@ PencilBase draftedBase(const MeasurementSet& set, const Style& style) {
 }
 
 GarmentOutcome traced(GarmentOutcome outcome, const AllowanceStyle& allowance) {
+    addEveryCheck(*outcome.pattern, outcome.problems);
     outcome.tracings = taken(traceTracings(*outcome.pattern, allowance), outcome.problems);
     return outcome;
 }

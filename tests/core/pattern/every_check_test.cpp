@@ -91,6 +91,7 @@ TEST(EveryCheck, aPanelOfOneSideOnlyIsTold) {
     const auto problems = checkSides(pattern);
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].subject, "2");
+    EXPECT_EQ(problems[0].panel, "2 left");
 }
 
 }  // namespace
