@@ -57,14 +57,15 @@ std::string xmlText(std::string_view text) {
     return plain;
 }
 
-SvgWriter::SvgWriter(const Box& page, std::string_view title) : page_(page) {
+SvgWriter::SvgWriter(const Box& page, std::string_view title, std::string_view moreStyle)
+    : page_(page) {
     const std::string width = mm(page.widthMm());
     const std::string height = mm(page.heightMm());
     svg_ = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
     svg_ += "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "mm\" height=\"" +
             height + "mm\" viewBox=\"0 0 " + width + " " + height + "\">\n";
     svg_ += "  <title>" + xmlText(title) + "</title>\n";
-    svg_ += "  <style>" + xmlText(kStyle) + "</style>\n";
+    svg_ += "  <style>" + xmlText(kStyle) + xmlText(moreStyle) + "</style>\n";
 }
 
 void SvgWriter::indent() { svg_.append(2 * depth_, ' '); }

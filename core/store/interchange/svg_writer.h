@@ -13,7 +13,8 @@ namespace coutil::interchange {
 // decimals.
 class SvgWriter {
   public:
-    SvgWriter(const Box& page, std::string_view title);
+    // `moreStyle`: rules for classes of one drawing's own.
+    SvgWriter(const Box& page, std::string_view title, std::string_view moreStyle = {});
 
     // Groups nest; `id` is made a valid name, unique when the given ids are.
     void beginGroup(std::string_view id, std::string_view label = {});
