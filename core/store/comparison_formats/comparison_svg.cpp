@@ -23,7 +23,7 @@ struct PlacedPair {
     const Panel* b = nullptr;
     Vector shiftOfA = Vector::Zero();
     Vector shiftOfB = Vector::Zero();
-    Box box;
+    Box box{};
 
     [[nodiscard]] const Panel& any() const { return a != nullptr ? *a : *b; }
 };
