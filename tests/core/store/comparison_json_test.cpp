@@ -15,7 +15,10 @@ TEST(ComparisonJson, saysWhatTheComparisonSays) {
     style.easeMm[LevelId::waist] -= 12;
     const auto b = draftCorset(samples::average(), style);
     ASSERT_TRUE(a && b);
-    ComparisonReport report{.a = {.id = "1", .state = "confirmed", .date = "2026-03-02"}, .b = {}};
+    ComparisonReport report;
+    report.a.id = "1";
+    report.a.state = "confirmed";
+    report.a.date = "2026-03-02";
     report.comparison = comparePatterns(*a, *b);
     report.chart = girthChart(*a, *b);
     report.alterations.onlyInB = {{.alteration = {.id = "x",
