@@ -1012,10 +1012,6 @@
         <translation>Die Taille wird um {value}[ ({percent})] reduziert, nur für Geübte[ über {limit}]: weniger reduzieren oder behutsam schnüren und bei Schmerz, Taubheit oder Atemnot aufhören.</translation>
     </message>
     <message>
-        <source>The girth at {subject}[ is {value:fine} on the pattern instead of {target:fine}]; look at the seams there and correct them.</source>
-        <translation>Umfang auf der Querlinie {subject}[: {value:fine} im Schnitt statt {target:fine}]; die Nähte dort ansehen und berichtigen.</translation>
-    </message>
-    <message>
         <source>Seam {subject}: the two edges differ in length[ by {difference:fine}][ ({value:fine} and {other:fine})]; correct one of them so that they can be sewn together.</source>
         <translation>Naht {subject}: Die beiden Kanten sind verschieden lang[, Unterschied {difference:fine}][ ({value:fine} und {other:fine})]; eine davon berichtigen, damit sie sich zusammennähen lassen.</translation>
     </message>
@@ -1224,10 +1220,6 @@
         <translation>[Teil {panel}: ]{subject} hat einen Knick[ von {value}, mehr als {limit}]; die Linie dort glätten oder mit Begründung stehen lassen.</translation>
     </message>
     <message>
-        <source>Left and right differ at {subject}[: {value} against {other}]; check that this is meant, or make both sides equal.</source>
-        <translation>Links und rechts unterscheiden sich bei {subject}[: {value} gegen {other}]; prüfen, ob das gewollt ist, oder beide Seiten gleich machen.</translation>
-    </message>
-    <message>
         <source>{subject} measures {value}[, the style asks for {target}][ ({difference} off)]; check that the fitting asked for it.</source>
         <translation>{subject} misst {value}[, die Machart verlangt {target}][ (Unterschied {difference})]; prüfen, ob die Anprobe das verlangt hat.</translation>
     </message>
@@ -1294,6 +1286,14 @@
     <message>
         <source>{path} is {text}, but must be a list of texts in quotes, in square brackets.</source>
         <translation>{path} ist {text}, muss aber eine Liste von Texten in Anführungszeichen sein, in eckigen Klammern.</translation>
+    </message>
+    <message>
+        <source>The girth at {subject}[ is {value:fine} on the panels, not {target:fine} as the girth table says]; draft the garment again.</source>
+        <translation>Umfang auf der Querlinie {subject}[: {value:fine} in den Teilen, nicht {target:fine} wie in der Umfangstabelle]; das Kleidungsstück neu zeichnen lassen.</translation>
+    </message>
+    <message>
+        <source>Left and right differ[ by {value}] at {subject}[ of panel {panel}]; check that this is meant, or make both sides equal.</source>
+        <translation>Links und rechts unterscheiden sich bei {subject}[ von Teil {panel}][ um {value}]; prüfen, ob das gewollt ist, oder beide Seiten gleich machen.</translation>
     </message>
 </context>
 <context>
