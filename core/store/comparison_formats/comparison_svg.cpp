@@ -13,7 +13,7 @@ using interchange::SvgWriter;
 constexpr double kBetweenPanelsMm = 20;
 constexpr double kPageMarginMm = 10;
 constexpr double kLetteringMm = 5;
-constexpr double kNameMm = 8;
+constexpr double kNameMm = 5;
 constexpr double kMarkArmMm = 2;
 
 // A pair of panels with its place on the drawing.
