@@ -28,6 +28,7 @@ class CallReader {
     void takeOption(const std::string& word);
     void takeOperand(const std::string& word);
     void checkComplete();
+    [[nodiscard]] std::size_t operandCount() const;
     void checkFormats();
     void report(ProblemCode code, std::string subject, std::string detail = {}) {
         problems_.push_back(problemOf(code, std::move(subject), std::move(detail)));
@@ -64,9 +65,14 @@ void CallReader::takeOption(const std::string& word) {
 }
 
 void CallReader::takeOperand(const std::string& word) {
-    if (form_.operand.empty() || !call_.operands.empty())
+    if (call_.operands.size() == operandCount())
         return report(ProblemCode::operandUnexpected, word, call_.command);
     call_.operands.push_back(word);
+}
+
+std::size_t CallReader::operandCount() const {
+    if (form_.operand.empty()) return 0;
+    return 1 + static_cast<std::size_t>(std::ranges::count(form_.operand, ' '));
 }
 
 void CallReader::checkFormats() {
@@ -82,7 +88,7 @@ void CallReader::checkFormats() {
 }
 
 void CallReader::checkComplete() {
-    if (!form_.operand.empty() && call_.operands.empty())
+    if (call_.operands.size() < operandCount())
         report(ProblemCode::callIncomplete, call_.command, std::string(form_.operand));
     for (const std::string_view name : form_.required) {
         if (call_.has(name)) continue;

@@ -34,7 +34,8 @@ class Call {
 // What a command's call must be made of.
 struct CallForm {
     std::string_view command;
-    std::string_view operand;  // the one operand, as help shows it ("F.coutil"); empty: none
+    // The operands, as help shows them, with blanks between ("F.coutil A B"); empty: none.
+    std::string_view operand;
     std::span<const OptionSpec> options;
     std::span<const std::string_view> required;  // options that must be there
     std::span<const std::string_view> formats;   // exactly one of these must be there, if any

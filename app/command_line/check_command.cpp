@@ -12,14 +12,15 @@
 namespace coutil {
 namespace {
 
-constexpr std::array kOptions{kGarmentOption, kRevisionOption, kJsonOption, kOutOption,
-                              kHelpOption};
+constexpr std::array kOptions{kGarmentOption, kRevisionOption, kPencilOption,
+                              kJsonOption,    kOutOption,      kHelpOption};
 
 // What drafting says, and every promise of the pattern looked at again from its outlines alone.
-GarmentCheck checked(const Folio& folio, const Garment& garment) {
-    GarmentOutcome outcome = draftedIn(folio, garment);
+GarmentCheck checked(const Folio& folio, const Garment& garment, const ChosenRevision& chosen) {
+    GarmentOutcome outcome = outcomeOf(folio, garment, chosen);
     GarmentCheck check;
     check.garment = garment.name;
+    check.revision = headOf(folio, garment, chosen).id;
     check.problems = std::move(outcome.problems);
     if (!outcome.pattern) return check;
     for (Problem& again : checkPattern(*outcome.pattern)) {
@@ -36,13 +37,18 @@ bool isWorthAnExitCode(const GarmentCheck& check) {
 }
 
 ExitCode run(const Call& call) {
-    if (const auto problem = checkRevision(call)) return failedBy({*problem});
     const Outcome<Folio> folio = readFolio(call.operands.front());
     if (!folio) return failedBy(folio.problems);
-    const Outcome<std::vector<Garment>> garments = chosenGarments(*folio, call);
+    const auto garments = chosenGarments(*folio, call);
     if (!garments) return failedBy(garments.problems);
     std::vector<GarmentCheck> checks;
-    for (const Garment& garment : *garments) checks.push_back(checked(*folio, garment));
+    for (const std::size_t index : *garments) {
+        const Garment& garment = folio->garments[index];
+        const auto chosen =
+            chosenRevision(garment, call.value("--revision").value_or("latest"), call);
+        if (!chosen) return failedBy(chosen.problems);
+        checks.push_back(checked(*folio, garment, *chosen));
+    }
     const auto sentence = [&](const Problem& p) { return sentenceLine(p, folio->unit); };
     const ExitCode given = giveResult(
         call.has("--json") ? writeCheckJson(checks, sentence) : checkText(checks, folio->unit),

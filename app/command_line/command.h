@@ -24,6 +24,10 @@ struct Command {
 [[nodiscard]] Command draftCommand();
 [[nodiscard]] Command infoCommand();
 [[nodiscard]] Command patternCommand();
+[[nodiscard]] Command fitCommand();
+[[nodiscard]] Command alterCommand();
+[[nodiscard]] Command confirmCommand();
+[[nodiscard]] Command compareCommand();
 [[nodiscard]] Command checkCommand();
 [[nodiscard]] Command traceCommand();
 [[nodiscard]] Command sheetsCommand();

@@ -47,8 +47,9 @@ ExitCode refuse(const std::string& word) {
 }  // namespace
 
 std::span<const Command> allCommands() {
-    static const std::array commands{draftCommand(), infoCommand(),  patternCommand(),
-                                     checkCommand(), traceCommand(), sheetsCommand()};
+    static const std::array commands{
+        draftCommand(),   infoCommand(),    patternCommand(), fitCommand(),   alterCommand(),
+        confirmCommand(), compareCommand(), checkCommand(),   traceCommand(), sheetsCommand()};
     return commands;
 }
 

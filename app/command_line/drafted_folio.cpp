@@ -3,26 +3,11 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/command_line/id_source.h"
 #include "core/store/text_formats.h"
-#include "core/store/uuid.h"
 
 namespace coutil {
 namespace {
-
-// Makes ids: by chance, or from what they belong to. `kind` keeps the ids of different records
-// apart.
-class IdSource {
-  public:
-    IdSource(bool isRepeatable, std::string content)
-        : isRepeatable_(isRepeatable), content_(std::move(content)) {}
-    [[nodiscard]] std::string idFor(const std::string& kind) const {
-        return isRepeatable_ ? derivedUuid(kind + "\n" + content_) : newUuid();
-    }
-
-  private:
-    bool isRepeatable_;
-    std::string content_;
-};
 
 std::string freeName(const Folio& folio, const std::string& wanted) {
     if (!wanted.empty()) return wanted;
@@ -33,8 +18,9 @@ std::string freeName(const Folio& folio, const std::string& wanted) {
     return plain + " " + std::to_string(number);
 }
 
-// The id of the set in the folio; entered when it is not there.
-std::string enterSet(Folio& folio, MeasurementSet set, const IdSource& ids) {
+}  // namespace
+
+std::string enterMeasurementSet(Folio& folio, MeasurementSet set, const IdSource& ids) {
     for (const MeasurementSet& known : folio.measurementSets) {
         MeasurementSet same = set;
         same.id = known.id;
@@ -47,8 +33,6 @@ std::string enterSet(Folio& folio, MeasurementSet set, const IdSource& ids) {
     std::ranges::stable_sort(folio.measurementSets, {}, &MeasurementSet::takenOn);
     return id;
 }
-
-}  // namespace
 
 Outcome<Folio> withGarment(Folio folio, const DraftInput& input, const NewGarment& garment) {
     MeasurementSet set = input.set;
@@ -71,7 +55,7 @@ Outcome<Folio> withGarment(Folio folio, const DraftInput& input, const NewGarmen
     Garment made{.id = ids.idFor("garment"), .name = name, .createdOn = garment.date};
     made.pencils = {{.id = ids.idFor("pencil"),
                      .startedOn = garment.date,
-                     .measurementSet = enterSet(folio, std::move(set), ids),
+                     .measurementSet = enterMeasurementSet(folio, std::move(set), ids),
                      .style = input.style}};
     folio.garments.push_back(std::move(made));
     return folio;

@@ -9,9 +9,9 @@
 namespace coutil {
 namespace {
 
-constexpr std::array kOptions{kGarmentOption, kRevisionOption, kJsonOption,
-                              kSvgOption,     kDxfOption,      kOutOption,
-                              kDateOption,    kNoNameOption,   kHelpOption};
+constexpr std::array kOptions{kGarmentOption, kRevisionOption, kPencilOption, kJsonOption,
+                              kSvgOption,     kDxfOption,      kOutOption,    kDateOption,
+                              kNoNameOption,  kHelpOption};
 constexpr std::array<std::string_view, 3> kFormats{"--json", "--svg", "--dxf"};
 
 std::string drawn(const OpenedGarment& opened, const Call& call) {

@@ -11,7 +11,11 @@ inline constexpr OptionSpec kGarmentOption{
     "--garment", "NAME", false,
     QT_TRANSLATE_NOOP("CommandLine", "which garment, when the folio has several")};
 inline constexpr OptionSpec kRevisionOption{
-    "--revision", "ID", false, QT_TRANSLATE_NOOP("CommandLine", "pencil or latest (latest)")};
+    "--revision", "ID", false,
+    QT_TRANSLATE_NOOP("CommandLine", "a number, pencil or latest (latest)")};
+inline constexpr OptionSpec kPencilOption{
+    "--pencil", "NAME", false,
+    QT_TRANSLATE_NOOP("CommandLine", "which pencil, when there are several (the newest)")};
 inline constexpr OptionSpec kDateOption{
     "--date", "YYYY-MM-DD", false,
     QT_TRANSLATE_NOOP("CommandLine", "the date to use, so that a run can be repeated to the byte")};

@@ -18,6 +18,7 @@ namespace {
 constexpr std::array kOptions{
     kGarmentOption,
     kRevisionOption,
+    kPencilOption,
     OptionSpec{"--paper", "A4", false,
                QT_TRANSLATE_NOOP("CommandLine",
                                  "A4, A3, A0, Letter, Legal, Tabloid, a roll, or 200x300 in mm")},
