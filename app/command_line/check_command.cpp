@@ -6,6 +6,7 @@
 #include "app/command_line/messages.h"
 #include "app/command_line/opened_garment.h"
 #include "app/command_line/shared_options.h"
+#include "core/revision/set_aside.h"
 #include "core/store/folio_file.h"
 #include "core/store/report_formats.h"
 
@@ -28,6 +29,10 @@ GarmentCheck checked(const Folio& folio, const Garment& garment, const ChosenRev
             check.problems.push_back(std::move(again));
     }
     check.estimates = outcome.pattern->estimates;
+    if (const Pencil* pencil = findPencil(garment, chosen.pencil)) {
+        PartedProblems parted = partedBy(pencil->setAside, std::move(check.problems));
+        check.problems = std::move(parted.standing);
+    }
     return check;
 }
 
