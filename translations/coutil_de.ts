@@ -461,10 +461,6 @@
         <translation>welches Stück, wenn die Mappe mehrere hat</translation>
     </message>
     <message>
-        <source>pencil or latest (latest)</source>
-        <translation>pencil oder latest (latest)</translation>
-    </message>
-    <message>
         <source>the date to use, so that a run can be repeated to the byte</source>
         <translation>das Datum, damit sich ein Lauf Byte für Byte wiederholen lässt</translation>
     </message>
@@ -544,6 +540,62 @@
         <source>prints the tracings: panels with allowances and marks, to cut</source>
         <translation>gibt die Schnittkopien aus: Schnittteile mit Nahtzugaben und Zeichen, zum Zuschneiden</translation>
     </message>
+    <message>
+        <source>the alterations to add</source>
+        <translation>die Änderungen, die dazukommen</translation>
+    </message>
+    <message>
+        <source>new readings: the block is drafted from them and every alteration applied again</source>
+        <translation>neue Maße: der Grundschnitt wird daraus gezeichnet und jede Änderung wieder angewendet</translation>
+    </message>
+    <message>
+        <source>another style, in the same way</source>
+        <translation>eine andere Machart, ebenso</translation>
+    </message>
+    <message>
+        <source>what they are for: a number (a pencil begins from it), pencil or latest (latest)</source>
+        <translation>wofür sie gelten: eine Nummer (davon beginnt ein Bleistiftstand), pencil oder latest (latest)</translation>
+    </message>
+    <message>
+        <source>adds alterations to the pencil</source>
+        <translation>fügt dem Bleistiftstand Änderungen hinzu</translation>
+    </message>
+    <message>
+        <source>tells what is different between two revisions</source>
+        <translation>sagt, worin sich zwei Stände unterscheiden</translation>
+    </message>
+    <message>
+        <source>what the revision is about (what was altered, in words)</source>
+        <translation>worum es bei dem Stand geht (was geändert wurde, in Worten)</translation>
+    </message>
+    <message>
+        <source>who confirms</source>
+        <translation>wer bestätigt</translation>
+    </message>
+    <message>
+        <source>confirm although errors stand, and why</source>
+        <translation>bestätigen, obwohl Fehler offen sind, und warum</translation>
+    </message>
+    <message>
+        <source>goes over the pencil in ink; prints the new revision&apos;s number</source>
+        <translation>zieht den Bleistiftstand mit Tinte nach; gibt die Nummer des neuen Standes aus</translation>
+    </message>
+    <message>
+        <source>the marks of the fitting</source>
+        <translation>die Markierungen der Anprobe</translation>
+    </message>
+    <message>
+        <source>records a fitting and draws what its marks ask for in pencil</source>
+        <translation>hält eine Anprobe fest und zeichnet mit Bleistift, was ihre Markierungen verlangen</translation>
+    </message>
+    <message>
+        <source>a number, pencil or latest (latest)</source>
+        <translation>eine Nummer, pencil oder latest (latest)</translation>
+    </message>
+    <message>
+        <source>which pencil, when there are several (the newest)</source>
+        <translation>welcher Bleistiftstand, wenn es mehrere gibt (der neueste)</translation>
+    </message>
 </context>
 <context>
     <name>DemoSinger</name>
@@ -579,12 +631,53 @@
         <translation>Stück %1, begonnen am %2: %3 Schnittteile je Hälfte</translation>
     </message>
     <message>
-        <source>pencil, from the measurements of %1</source>
-        <translation>Bleistift, nach den Maßen vom %1</translation>
-    </message>
-    <message>
         <source>Client: %1</source>
         <translation>Kundin: %1</translation>
+    </message>
+    <message>
+        <source>revision %1</source>
+        <translation>Stand %1</translation>
+    </message>
+    <message>
+        <source>, from revision %1</source>
+        <translation>, aus Stand %1</translation>
+    </message>
+    <message>
+        <source>, confirmed by %1</source>
+        <translation>, bestätigt von %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>fitting of the pencil, %n mark(s)</source>
+        <translation>
+            <numerusform>Anprobe des Bleistiftstandes, %n Markierung</numerusform>
+            <numerusform>Anprobe des Bleistiftstandes, %n Markierungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>fitting of revision %1, %n mark(s)</source>
+        <translation>
+            <numerusform>Anprobe von Stand %1, %n Markierung</numerusform>
+            <numerusform>Anprobe von Stand %1, %n Markierungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>pencil</source>
+        <translation>Bleistift</translation>
+    </message>
+    <message>
+        <source>pencil “%1”</source>
+        <translation>Bleistift „%1“</translation>
+    </message>
+    <message>
+        <source>, from the measurements of %1</source>
+        <translation>, nach den Maßen vom %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n alteration(s)</source>
+        <translation>
+            <numerusform>, %n Änderung</numerusform>
+            <numerusform>, %n Änderungen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1212,8 +1305,8 @@
         <translation>Die Markierung „{subject}“ liegt außerhalb des Schnitts[: {detail} gibt es nicht]; ihr einen Ort auf dem anprobierten Stand geben.</translation>
     </message>
     <message>
-        <source>{subject}[ in panel {panel}] is too curved for a channel in its own allowance[: {value} off the straight in 100 mm, {limit} is the most]; plan a tape there.</source>
-        <translation>{subject}[ in Teil {panel}] ist zu stark gebogen für einen Tunnel in der eigenen Nahtzugabe[: {value} Abweichung von der Geraden auf 100 mm, höchstens {limit}]; dort ein Band vorsehen.</translation>
+        <source>Seam {subject}[ in panel {panel}] is too curved for a channel in its own allowance[: {value} off the straight in 100 mm, {limit} is the most]; plan a tape there.</source>
+        <translation>Naht {subject}[ in Teil {panel}] ist zu stark gebogen für einen Tunnel in der eigenen Nahtzugabe[: {value} Abweichung von der Geraden auf 100 mm, höchstens {limit}]; dort ein Band vorsehen.</translation>
     </message>
     <message>
         <source>[Panel {panel}: ]{subject} has a kink[ of {value}, more than {limit}]; smooth the line there, or let it stand with a reason.</source>
@@ -1280,8 +1373,8 @@
         <translation>Entlang der aufgegebenen Naht {detail} lagen die beiden Kanten bis zu {value} auseinander, und um so viel ist das verbundene Teil dort weiter; nimm es an den Nähten daneben ein.</translation>
     </message>
     <message>
-        <source>{path} is {text}, but must be a list of pairs of numbers, each in square brackets, like [[35, 8], [120, 0]].</source>
-        <translation>{path} ist {text}, muss aber eine Liste von Zahlenpaaren sein, jedes in eckigen Klammern, etwa [[35, 8], [120, 0]].</translation>
+        <source>{path} is {text}, but must be a list of pairs of numbers, each pair in square brackets of its own.</source>
+        <translation>{path} ist {text}, muss aber eine Liste von Zahlenpaaren sein, jedes Paar in eigenen eckigen Klammern.</translation>
     </message>
     <message>
         <source>{path} is {text}, but must be a list of texts in quotes, in square brackets.</source>

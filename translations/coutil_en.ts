@@ -2,6 +2,30 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>FolioText</name>
+    <message numerus="yes">
+        <source>fitting of the pencil, %n mark(s)</source>
+        <translation>
+            <numerusform>fitting of the pencil, %n mark</numerusform>
+            <numerusform>fitting of the pencil, %n marks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>fitting of revision %1, %n mark(s)</source>
+        <translation>
+            <numerusform>fitting of revision %1, %n mark</numerusform>
+            <numerusform>fitting of revision %1, %n marks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n alteration(s)</source>
+        <translation>
+            <numerusform>, %n alteration</numerusform>
+            <numerusform>, %n alterations</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TimelineWords</name>
     <message numerus="yes">
         <source>and %n more</source>

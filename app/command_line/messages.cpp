@@ -46,6 +46,7 @@ void sayProblems(const std::vector<Problem>& problems, LengthUnit unit, std::str
         where.empty() ? "coutil: " : "coutil: " + asOneLine(std::string(where)) + ": ";
     std::vector<std::string> said;
     for (const Problem& problem : problems) {
+        if (problem.severity == Severity::note) continue;
         std::string line = start + sentenceLine(problem, unit) + "\n";
         if (std::ranges::find(said, line) != said.end()) continue;
         std::fputs(line.c_str(), stderr);

@@ -19,7 +19,8 @@ namespace coutil {
 // characters) becomes blanks.
 [[nodiscard]] std::string sentenceLine(const Problem& problem, LengthUnit unit);
 
-// One line a problem on standard error: "coutil: [where: ]sentence". Equal lines are said once.
+// One line a problem on standard error: "coutil: [where: ]sentence". Equal lines are said once;
+// notes are left to `check`.
 void sayProblems(const std::vector<Problem>& problems, LengthUnit unit = LengthUnit::centimetre,
                  std::string_view where = {});
 

@@ -56,7 +56,8 @@ struct MarksText {
 [[nodiscard]] std::string writeMarksJson(const MarksText& marks);
 
 // How a revision came about, in one line of text: measurements, style and alterations, each as in
-// its own format. A confirmed revision keeps this text for ever; recipes are read in the store only.
+// its own format. A confirmed revision keeps this text for ever; recipes are read in the store
+// only.
 [[nodiscard]] std::string writeRecipeJson(const Recipe& recipe);
 
 // What `pattern --json` and `trace --json` print.

@@ -125,7 +125,7 @@ TEST_F(Story, whatIsConfirmedNeverChangesAndAPencilBranchesFromAnyRevision) {
             {"kind":"shape_seam","seam":"1-2","amounts":[[100,-5]]}]})")});
     EXPECT_EQ(pattern("1"), before);
     const json pencil = pattern("pencil");
-    EXPECT_EQ(pencil["revision"]["parent"], "1");
+    EXPECT_EQ(pencil["revision"]["parent"], 1);
     EXPECT_NEAR(takenInMm(before, pencil, "1-2", 100, "both", "both"), -5, kTapeMm);
     EXPECT_EQ(confirmed("2026-05-02"), "5\n");
     const json info = json::parse(ran({"info", "--json"}));

@@ -6,7 +6,8 @@ QString ProblemSentence::ofChecks(ProblemCode code) {
     switch (code) {
         case ProblemCode::seamTooCurved:
             return tr(
-                "{subject}[ in panel {panel}] is too curved for a channel in its own allowance[: "
+                "Seam {subject}[ in panel {panel}] is too curved for a channel in its own "
+                "allowance[: "
                 "{value} off the straight in 100 mm, {limit} is the most]; plan a tape there.");
         case ProblemCode::kinkInCurve:
             return tr(

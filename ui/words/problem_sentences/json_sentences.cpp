@@ -53,8 +53,8 @@ QString ProblemSentence::ofJsonTypes(ProblemCode code) {
                 "brackets.");
         case ProblemCode::jsonWantsPairs:
             return tr(
-                "{path} is {text}, but must be a list of pairs of numbers, each in square "
-                "brackets, like [[35, 8], [120, 0]].");
+                "{path} is {text}, but must be a list of pairs of numbers, each pair in square "
+                "brackets of its own.");
         case ProblemCode::jsonWantsTextList:
             return tr(
                 "{path} is {text}, but must be a list of texts in quotes, in square brackets.");
