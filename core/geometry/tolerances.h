@@ -106,6 +106,9 @@ inline constexpr double kShareSum = 0.0301;
 // this near to each other are the same stretch (ten steps of the ink grid).
 inline constexpr double kCompareSearchMm = 0.01;
 inline constexpr double kSharedStretchMm = 0.01;
+// A line farther than this from the old one has changed: what a printed line may be off, half of
+// the thinnest pen of the sheets.
+inline constexpr double kChangedLineMm = 0.05;
 
 // Checks of a fitted pattern. A curve goes on smoothly within a degree (common practice for lines
 // of a pattern), a tape reads half a millimetre, nobody sees a tenth of one between two sides.

@@ -62,6 +62,7 @@ namespace coutil {
     X(paperTooSmall, "paper_too_small")                   \
     X(sheetOptionOutOfRange, "sheet_option_out_of_range") \
     X(tooManySheets, "too_many_sheets")                   \
+    X(nothingChanged, "nothing_changed")                  \
     /* store */                                           \
     X(fileMissing, "file_missing")                        \
     X(fileUnreadable, "file_unreadable")                  \

@@ -1,3 +1,5 @@
+#include "core/sheets/draw_sheets.h"
+
 #include <algorithm>
 #include <optional>
 
@@ -47,10 +49,10 @@ struct WholeDrawing {
 };
 
 WholeDrawing wholeDrawing(const SheetPlan& plan, const std::vector<Tracing>& tracings,
-                          const SheetWords& words) {
+                          const DrawnPiece& drawnPiece) {
     WholeDrawing whole;
     for (const auto& piece : plan.placed) {
-        PieceDrawing drawn = drawPiece(plan, piece, tracings[piece.tracing], words);
+        PieceDrawing drawn = drawnPiece(piece);
         std::move(drawn.strokes.begin(), drawn.strokes.end(), std::back_inserter(whole.strokes));
         std::move(drawn.letterings.begin(), drawn.letterings.end(),
                   std::back_inserter(whole.letterings));
@@ -138,15 +140,22 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const std::vector
 }  // namespace
 
 std::vector<SheetDrawing> drawSheets(const SheetPlan& plan, const std::vector<Tracing>& tracings,
-                                     const SheetWords& words) {
+                                     const SheetWords& words, const DrawnPiece& drawnPiece) {
     std::vector<SheetDrawing> drawings;
-    const WholeDrawing whole = wholeDrawing(plan, tracings, words);
+    const WholeDrawing whole = wholeDrawing(plan, tracings, drawnPiece);
     for (int page = 0; page < pagesOf(plan); ++page) {
         const auto sheet = sheetOnPage(plan, page);
         drawings.push_back(sheet ? drawOne(plan, *sheet, tracings, whole, words)
                                  : drawFirstSheet(plan, tracings, words));
     }
     return drawings;
+}
+
+std::vector<SheetDrawing> drawSheets(const SheetPlan& plan, const std::vector<Tracing>& tracings,
+                                     const SheetWords& words) {
+    return drawSheets(plan, tracings, words, [&](const PlacedTracing& piece) {
+        return drawPiece(plan, piece, tracings[piece.tracing], words);
+    });
 }
 
 }  // namespace coutil

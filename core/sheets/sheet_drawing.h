@@ -19,6 +19,9 @@ struct SheetStroke {
     SheetDash dash = SheetDash::solid;
     SheetInk ink = SheetInk::text;
     bool isClippedToFrame = true;  // drawn only inside the sheet's frame (margins)
+    // Number of a confirmed revision: the line has its colour and dash (core/revision/ink_line.h)
+    // in place of `ink` and `dash`. 0: none.
+    int revision = 0;
 };
 
 enum class TextAnchor { left, centre, right };
@@ -32,6 +35,7 @@ struct SheetLettering {
     TextAnchor anchor = TextAnchor::left;
     SheetInk ink = SheetInk::text;
     double roomMm = 0;  // a font in which the text runs wider makes it smaller; 0: no limit
+    int revision = 0;   // as for a line
 };
 
 // One page, free of any device: what a painter needs and nothing else.

@@ -8,6 +8,7 @@
 #include <numbers>
 
 #include "core/geometry/tolerances.h"
+#include "ui/canvas/ink_colours.h"
 
 namespace coutil {
 namespace {
@@ -93,6 +94,7 @@ class PagePainter {
         if (stroke.dash == SheetDash::dotted) {
             pen.setDashPattern({0.6 / stroke.widthMm, 1.4 / stroke.widthMm});
         }
+        if (stroke.revision > 0) pen = inkPen(inkLookOnPaper(stroke.revision), stroke.widthMm);
         clipToFrame(stroke.isClippedToFrame);
         painter_.setPen(pen);
         painter_.setBrush(Qt::NoBrush);
@@ -112,7 +114,8 @@ class PagePainter {
         if (lettering.anchor == TextAnchor::right) left = -width;
         clipToFrame(true);
         painter_.save();
-        painter_.setPen(colourOf(lettering.ink));
+        painter_.setPen(lettering.revision > 0 ? inkLookOnPaper(lettering.revision).colour
+                                               : colourOf(lettering.ink));
         painter_.translate(at(lettering.at));
         painter_.rotate(-lettering.turnRad * 180 / std::numbers::pi);
         painter_.scale(scale, scale);

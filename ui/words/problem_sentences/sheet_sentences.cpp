@@ -38,6 +38,9 @@ QString ProblemSentence::ofSheets(const Problem& problem) {
             return tr(
                 "This would take {value} sheets[ of {detail}], more than {limit}; choose a "
                 "larger paper.");
+        case ProblemCode::nothingChanged:
+            return tr(
+                "Nothing changed[ between {subject}][ and {detail}]: there is nothing to print.");
         default:
             return {};
     }

@@ -1,0 +1,137 @@
+#include "ui/papers/page_writer.h"
+
+#include <QTransform>
+#include <utility>
+
+#include "core/sheets/sheet_lettering.h"
+
+namespace coutil {
+
+namespace {
+
+constexpr double kFooterMm = 6;
+
+double mm(long long um) { return static_cast<double>(um) / 1000; }
+
+Point pointOf(const QPointF& p) { return {p.x(), p.y()}; }
+
+}  // namespace
+
+PageWriter::PageWriter(const Paper& paper, double marginMm, QString footer)
+    : widthMm_(mm(paper.widthUm)),
+      heightMm_(mm(paper.heightUm)),
+      marginMm_(marginMm),
+      footer_(std::move(footer)) {
+    newPage();
+}
+
+void PageWriter::newPage() {
+    SheetDrawing page;
+    page.name = std::to_string(pages_.size() + 1);
+    page.widthMm = widthMm_;
+    page.heightMm = heightMm_;
+    page.marginMm = marginMm_ / 2;
+    pages_.push_back(std::move(page));
+}
+
+double PageWriter::bottomMm() const { return heightMm_ - marginMm_ - kFooterMm; }
+
+Point PageWriter::onPage(const QPointF& p) const { return {p.x(), heightMm_ - p.y()}; }
+
+void PageWriter::line(const QPointF& from, const QPointF& to, double penMm, SheetInk ink,
+                      SheetDash dash) {
+    pages_.back().strokes.push_back({straightPath(onPage(from), onPage(to)), penMm, dash, ink});
+}
+
+void PageWriter::box(const QRectF& box, double penMm, SheetInk ink) {
+    const Path path =
+        polylinePath({onPage(box.topLeft()), onPage(box.topRight()), onPage(box.bottomRight()),
+                      onPage(box.bottomLeft()), onPage(box.topLeft())});
+    pages_.back().strokes.push_back({path, penMm, SheetDash::solid, ink});
+}
+
+void PageWriter::drawing(const QPainterPath& path, const QTransform& toPage, double penMm,
+                         SheetInk ink, SheetDash dash) {
+    Path run;
+    Point at = Point::Zero();
+    const auto finish = [&] {
+        if (!run.isEmpty()) pages_.back().strokes.push_back({run, penMm, dash, ink});
+        run = {};
+    };
+    const auto place = [&](int i) {
+        const auto element = path.elementAt(i);
+        return onPage(toPage.map(QPointF(element.x, element.y)));
+    };
+    for (int i = 0; i < path.elementCount(); ++i) {
+        switch (path.elementAt(i).type) {
+            case QPainterPath::MoveToElement:
+                finish();
+                break;
+            case QPainterPath::LineToElement:
+                run.pieces.push_back(straightCubic(at, place(i)));
+                break;
+            case QPainterPath::CurveToElement:
+                run.pieces.push_back({at, place(i), place(i + 1), place(i + 2)});
+                i += 2;
+                break;
+            case QPainterPath::CurveToDataElement:
+                break;
+        }
+        at = place(i);
+    }
+    finish();
+}
+
+void PageWriter::drawing(const Path& path, const QTransform& toPage, double penMm, SheetInk ink,
+                         SheetDash dash) {
+    Path drawn;
+    const auto place = [&](const Point& p) { return onPage(toPage.map(QPointF(p.x(), p.y()))); };
+    for (const Cubic& c : path.pieces) {
+        drawn.pieces.push_back({place(c.p0), place(c.p1), place(c.p2), place(c.p3)});
+    }
+    if (!drawn.isEmpty()) pages_.back().strokes.push_back({drawn, penMm, dash, ink});
+}
+
+void PageWriter::text(const QString& text, const QPointF& at, double heightMm, double roomMm,
+                      TextAnchor anchor, SheetInk ink) {
+    pages_.back().letterings.push_back(
+        {text.toStdString(), onPage(at), heightMm, 0, anchor, ink, roomMm});
+}
+
+double PageWriter::paragraph(const QString& text, double leftMm, double topMm, double widthMm,
+                             double heightMm) {
+    double y = topMm;
+    for (const auto& words : wrapped(text.toStdString(), widthMm, heightMm)) {
+        y += heightMm;
+        this->text(QString::fromStdString(words), {leftMm, y}, heightMm, widthMm);
+        y += heightMm * (kLineSpacing - 1);
+    }
+    return y;
+}
+
+double PageWriter::heightOf(const QString& text, double widthMm, double heightMm) {
+    return static_cast<double>(wrapped(text.toStdString(), widthMm, heightMm).size()) * heightMm *
+           kLineSpacing;
+}
+
+void PageWriter::writeLine(const QString& name, const QPointF& at, double toMm, double heightMm) {
+    text(name, at, heightMm, (toMm - at.x()) * 0.75);
+    const double from = at.x() + std::min(aboutWidthMm(name.toStdString(), heightMm) + 2,
+                                          (toMm - at.x()) * 0.8);
+    line({from, at.y() + 0.6}, {toMm, at.y() + 0.6}, 0.15);
+}
+
+std::vector<SheetDrawing> PageWriter::finished() {
+    const auto count = static_cast<int>(pages_.size());
+    auto pages = std::exchange(pages_, {});
+    for (int i = 0; i < count; ++i) {
+        SheetDrawing& page = pages[static_cast<std::size_t>(i)];
+        const QString words = footer_.arg(i + 1).arg(count);
+        page.letterings.push_back({words.toStdString(), Point(marginMm_, marginMm_),
+                                   letters::kSmall, 0, TextAnchor::left, SheetInk::mark,
+                                   roomMm()});
+    }
+    return pages;
+}
+
+}  // namespace coutil
