@@ -115,9 +115,8 @@ std::vector<ChangedStretch> stretchesOf(const Panel& panel, const Panel& other,
         if (edge.waistMarkAtMm && same->waistMarkAtMm) {
             const double at = *edge.waistMarkAtMm;
             const Point was = pointAtLength(same->path, *same->waistMarkAtMm);
-            const bool isTold = std::ranges::any_of(found, [&](const ChangedStretch& s) {
-                return s.fromMm <= at && at <= s.toMm;
-            });
+            const bool isTold = std::ranges::any_of(
+                found, [&](const ChangedStretch& s) { return s.fromMm <= at && at <= s.toMm; });
             const double off = (pointAtLength(path, at) - was).norm();
             if (!isTold && off > tolerance::kChangedLineMm)
                 found.push_back({.edge = i, .fromMm = at, .toMm = at});
@@ -141,8 +140,8 @@ std::vector<std::string> movedLevels(const Panel& a, const Panel& b, const Vecto
     std::vector<std::string> keys;
     for (const LevelLine& old : a.levels) {
         const LevelLine* now = levelOf(b, old.level);
-        if (now == nullptr || std::abs(now->front.y() + shiftOfB.y() - old.front.y()) >
-                                  tolerance::kChangedLineMm) {
+        if (now == nullptr ||
+            std::abs(now->front.y() + shiftOfB.y() - old.front.y()) > tolerance::kChangedLineMm) {
             keys.push_back(old.level);
         }
     }

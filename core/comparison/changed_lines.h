@@ -32,9 +32,9 @@ struct PanelChange {
     std::optional<std::size_t> inA;  // index of the panel; absent where it was split or joined
     std::optional<std::size_t> inB;
     Vector shiftOfB = Vector::Zero();
-    std::vector<ChangedStretch> ofA;        // the old line where the new one left it
-    std::vector<ChangedStretch> ofB;        // the new line
-    std::vector<std::string> movedLevels;   // keys; those of which a line is in one only as well
+    std::vector<ChangedStretch> ofA;       // the old line where the new one left it
+    std::vector<ChangedStretch> ofB;       // the new line
+    std::vector<std::string> movedLevels;  // keys; those of which a line is in one only as well
 
     [[nodiscard]] bool isChanged() const {
         return !inA || !inB || !ofA.empty() || !ofB.empty() || !movedLevels.empty();

@@ -24,6 +24,8 @@ constexpr double kNumberMm = 3.2;
 constexpr double kNameMm = 2.1;
 constexpr double kSmallMm = 1.8;
 constexpr double kLegendMm = 14;  // a sample of a line
+// No sample of a line is ever taken for a line of the pattern by a program that reads the sheets.
+constexpr double kSampleFinerMm = 0.03;
 constexpr double kLeastWideMm = 74;
 constexpr double kSpaceMm = 3;
 
@@ -92,8 +94,8 @@ class PieceMaker {
         }
         for (const ChangedStretch& stretch : change_.ofB) {
             if (stretch.toMm - stretch.fromMm < tolerance::kSamePointMm) continue;
-            const Path part = betweenLengths(laid_.now->edges[stretch.edge].path, stretch.fromMm,
-                                             stretch.toMm);
+            const Path part =
+                betweenLengths(laid_.now->edges[stretch.edge].path, stretch.fromMm, stretch.toMm);
             for (const Path& shown : between(part, strip_)) add(shown, newPen_);
         }
     }
@@ -111,8 +113,8 @@ class PieceMaker {
 
     void drawLevels() {
         const auto isMoved = [&](const LevelLine& level) {
-            return !laid_.old || std::ranges::find(change_.movedLevels, level.level) !=
-                                     change_.movedLevels.end();
+            return !laid_.old ||
+                   std::ranges::find(change_.movedLevels, level.level) != change_.movedLevels.end();
         };
         if (laid_.old) {
             for (const auto& level : laid_.old->levels) {
@@ -153,16 +155,15 @@ class PieceMaker {
         for (const Edge& edge : laid_.now->edges) {
             const auto at = waistMarkOf(edge);
             const bool isOld = at && std::ranges::any_of(old, [&](const Point& p) {
-                return (p - *at).norm() <= tolerance::kChangedLineMm;
-            });
+                                   return (p - *at).norm() <= tolerance::kChangedLineMm;
+                               });
             if (!isOld) drawTick(edge, {kNewMm / 2, newPen_.ink, {}, newPen_.revision});
         }
     }
 
     void drawArrow(const Point& tip, double up) {
         for (const double side : {1.0, -1.0}) {
-            add(tip, tip + Vector(side * kArrowMm / 3, -up * kArrowMm),
-                {kFineMm, SheetInk::grain});
+            add(tip, tip + Vector(side * kArrowMm / 3, -up * kArrowMm), {kFineMm, SheetInk::grain});
         }
     }
 
@@ -271,8 +272,10 @@ class PieceMaker {
             write(text, {left + kLegendMm + 2, y}, kNameMm, room - kLegendMm - 2, pen);
             y += kNameMm * kLineSpacing;
         };
-        sample(newPen_, words_.newState);
-        if (laid_.old) sample({kOldMm, SheetInk::sewing}, words_.oldState);
+        Pen pen = newPen_;
+        pen.widthMm -= kSampleFinerMm;
+        sample(pen, words_.newState);
+        if (laid_.old) sample({kOldMm - kSampleFinerMm, SheetInk::sewing}, words_.oldState);
         return y + 0.5;
     }
 
@@ -302,8 +305,8 @@ class PieceMaker {
         for (const Edge& edge : panel->edges) {
             const auto parts = between(edge.path, strip_);
             if (parts.empty()) continue;
-            const Path& part = *std::ranges::max_element(
-                parts, std::less<>(), [](const Path& p) { return lengthMm(p); });
+            const Path& part = *std::ranges::max_element(parts, std::less<>(),
+                                                         [](const Path& p) { return lengthMm(p); });
             place(words_.edgeName(edge.name), pointAtLength(part, lengthMm(part) * 0.35), {});
         }
     }

@@ -61,11 +61,10 @@ Outcome<ChangeSheet> changeSheet(const Pattern& a, const Pattern& b, const Chang
     auto plan = planSheets(places, once);
     if (!plan) return Outcome<ChangeSheet>::failed(std::move(plan.problems));
     sheet.plan = *std::move(plan);
-    sheet.pages = drawSheets(sheet.plan, places, firstPageWords(changes, words),
-                             [&](const PlacedTracing& placedPiece) {
-                                 return laidOut(sheet.pieces[placedPiece.tracing],
-                                                placedPiece.placement);
-                             });
+    sheet.pages = drawSheets(
+        sheet.plan, places, firstPageWords(changes, words), [&](const PlacedTracing& placedPiece) {
+            return laidOut(sheet.pieces[placedPiece.tracing], placedPiece.placement);
+        });
     return sheet;
 }
 

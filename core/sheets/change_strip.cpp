@@ -8,8 +8,8 @@
 namespace coutil {
 namespace {
 
-constexpr double kBesideMm = 12;   // of the unchanged line, to either side
-constexpr double kLevelMm = 6;     // beyond a level
+constexpr double kBesideMm = 12;    // of the unchanged line, to either side
+constexpr double kLevelMm = 6;      // beyond a level
 constexpr double kTogetherMm = 25;  // strips nearer than this are one
 
 LaidPanel laid(const Panel& panel, const Placement& placement) {

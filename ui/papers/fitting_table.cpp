@@ -1,6 +1,7 @@
 #include "ui/papers/fitting_table.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -25,7 +26,8 @@ constexpr double kTallestRowMm = 7;
 constexpr double kLeastRowMm = 5;
 
 QString placeWords(const ReadingPlace& place, LengthUnit unit) {
-    const QString level = levelName(place.level);
+    const bool isEnd = place.level == "top" || place.level == "bottom";
+    const QString level = isEnd ? edgeName(place.level) : levelName(place.level);
     const double off = std::abs(place.positionMm);
     if (off < tolerance::kCheckFlatnessMm) return level;
     // To the half centimetre or the quarter inch: a client looks for the place with a tape.
@@ -96,10 +98,12 @@ std::vector<ReadingPlace> readingPlaces(const Pattern& pattern) {
             const double along = lengthToMm(edge.path, at.position) - waist;
             places.push_back({seam.name, level.level, edge.runsUp ? along : -along});
         }
+        const SeamLengths ends = seamLengthsOf(edge);
+        places.push_back({seam.name, "top", ends.aboveWaistMm});
+        places.push_back({seam.name, "bottom", -ends.belowWaistMm});
         const auto first = std::ranges::find(places, seam.name, &ReadingPlace::seam);
-        std::sort(first, places.end(), [](const auto& x, const auto& y) {
-            return x.positionMm > y.positionMm;
-        });
+        std::sort(first, places.end(),
+                  [](const auto& x, const auto& y) { return x.positionMm > y.positionMm; });
     }
     return places;
 }
@@ -145,12 +149,16 @@ double writeLacingGap(PageWriter& page, const Pattern& pattern, LengthUnit unit,
     }
     y = page.paragraph(Words::tr("How wide does the lacing stand open, in %1?").arg(unitName(unit)),
                        page.leftMm(), y, page.roomMm(), letters::kText);
-    const auto count = static_cast<double>(std::max<std::size_t>(1, pattern.levels.size()));
-    const double wide = page.roomMm() / count;
+    QStringList places{edgeName("top")};
+    for (const LevelLine& level : pattern.panels.back().levels) {
+        if (level.front != level.back) places << levelName(level.level);
+    }
+    places << edgeName("bottom");
+    const double wide = page.roomMm() / static_cast<double>(places.size());
     double x = page.leftMm();
-    for (const Level& level : pattern.levels) {
+    for (const QString& place : places) {
         page.box({x, y, wide, 12}, 0.15);
-        page.text(levelName(level.name), {x + 1, y + 3.2}, letters::kSmall, wide - 2);
+        page.text(place, {x + 1, y + 3.2}, letters::kSmall, wide - 2);
         x += wide;
     }
     return y + 12;

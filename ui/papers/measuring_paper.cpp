@@ -51,16 +51,16 @@ void drawFigure(PageWriter& page, Measurement id, const QRectF& place) {
     toPage.translate(place.center().x(), place.center().y());
     toPage.scale(scale, -scale);
     toPage.translate(-frame.center().x(), -frame.center().y());
-    page.drawing(bodyDetails(tape.view), toPage, 0.12, SheetInk::level);
-    page.drawing(bodyOutline(tape.view), toPage, 0.18, SheetInk::mark);
-    page.drawing(tape.levels, toPage, 0.15, SheetInk::text, SheetDash::dotted);
-    page.drawing(tape.hidden, toPage, 0.2, SheetInk::text, SheetDash::dotted);
-    page.drawing(tape.seen, toPage, 0.6);
+    page.drawing(bodyDetails(tape.view), toPage, place, 0.12, SheetInk::level);
+    page.drawing(bodyOutline(tape.view), toPage, place, 0.18, SheetInk::mark);
+    page.drawing(tape.levels, toPage, place, 0.15, SheetInk::text, SheetDash::dotted);
+    page.drawing(tape.hidden, toPage, place, 0.2, SheetInk::text, SheetDash::dotted);
+    page.drawing(tape.seen, toPage, place, 0.6);
     if (!tape.hasEnds) return;
     for (const QPointF& end : {tape.seen.pointAtPercent(0), tape.seen.pointAtPercent(1)}) {
         QPainterPath dot;
         dot.addEllipse(end, 0.35 / scale, 0.35 / scale);
-        page.drawing(dot, toPage, 0.7);
+        page.drawing(dot, toPage, place, 0.7);
     }
 }
 
@@ -120,7 +120,8 @@ std::vector<Measurement> measurementsToAskFor() {
         std::ranges::copy_if(group.ids, std::back_inserter(ids), isUsed);
     }
     // The heights are measured from the waist string, so the waist comes first.
-    std::ranges::stable_partition(ids, [](Measurement id) { return id == Measurement::waistGirth; });
+    std::ranges::stable_partition(ids,
+                                  [](Measurement id) { return id == Measurement::waistGirth; });
     return ids;
 }
 

@@ -1,6 +1,7 @@
 #include "ui/papers/page_writer.h"
 
 #include <QTransform>
+#include <algorithm>
 #include <utility>
 
 #include "core/sheets/sheet_lettering.h"
@@ -10,10 +11,9 @@ namespace coutil {
 namespace {
 
 constexpr double kFooterMm = 6;
+constexpr int kParts = 16;
 
 double mm(long long um) { return static_cast<double>(um) / 1000; }
-
-Point pointOf(const QPointF& p) { return {p.x(), p.y()}; }
 
 }  // namespace
 
@@ -50,36 +50,55 @@ void PageWriter::box(const QRectF& box, double penMm, SheetInk ink) {
     pages_.back().strokes.push_back({path, penMm, SheetDash::solid, ink});
 }
 
-void PageWriter::drawing(const QPainterPath& path, const QTransform& toPage, double penMm,
-                         SheetInk ink, SheetDash dash) {
+void PageWriter::finishRun(Path& run, SheetStroke pen) {
+    pen.path = std::exchange(run, {});
+    if (!pen.path.isEmpty()) pages_.back().strokes.push_back(std::move(pen));
+}
+
+void PageWriter::addInside(const Cubic& piece, const Box& place, Path& run,
+                           const SheetStroke& pen) {
+    const auto isInside = [&](const Point& p) {
+        return (p.array() >= place.lowest.array()).all() &&
+               (p.array() <= place.highest.array()).all();
+    };
+    for (int i = 0; i < kParts; ++i) {
+        const Cubic part = between(piece, i / double{kParts}, (i + 1) / double{kParts});
+        if (isInside(part.p0) && isInside(part.p3)) {
+            run.pieces.push_back(part);
+        } else {
+            finishRun(run, pen);
+        }
+    }
+}
+
+void PageWriter::drawing(const QPainterPath& path, const QTransform& toPage, const QRectF& place,
+                         double penMm, SheetInk ink, SheetDash dash) {
+    const SheetStroke pen{{}, penMm, dash, ink};
+    const Box box{onPage(place.bottomLeft()), onPage(place.topRight())};
     Path run;
     Point at = Point::Zero();
-    const auto finish = [&] {
-        if (!run.isEmpty()) pages_.back().strokes.push_back({run, penMm, dash, ink});
-        run = {};
-    };
-    const auto place = [&](int i) {
+    const auto pointOf = [&](int i) {
         const auto element = path.elementAt(i);
         return onPage(toPage.map(QPointF(element.x, element.y)));
     };
     for (int i = 0; i < path.elementCount(); ++i) {
         switch (path.elementAt(i).type) {
             case QPainterPath::MoveToElement:
-                finish();
+                finishRun(run, pen);
                 break;
             case QPainterPath::LineToElement:
-                run.pieces.push_back(straightCubic(at, place(i)));
+                addInside(straightCubic(at, pointOf(i)), box, run, pen);
                 break;
             case QPainterPath::CurveToElement:
-                run.pieces.push_back({at, place(i), place(i + 1), place(i + 2)});
+                addInside({at, pointOf(i), pointOf(i + 1), pointOf(i + 2)}, box, run, pen);
                 i += 2;
                 break;
             case QPainterPath::CurveToDataElement:
                 break;
         }
-        at = place(i);
+        at = pointOf(i);
     }
-    finish();
+    finishRun(run, pen);
 }
 
 void PageWriter::drawing(const Path& path, const QTransform& toPage, double penMm, SheetInk ink,
@@ -116,8 +135,8 @@ double PageWriter::heightOf(const QString& text, double widthMm, double heightMm
 
 void PageWriter::writeLine(const QString& name, const QPointF& at, double toMm, double heightMm) {
     text(name, at, heightMm, (toMm - at.x()) * 0.75);
-    const double from = at.x() + std::min(aboutWidthMm(name.toStdString(), heightMm) + 2,
-                                          (toMm - at.x()) * 0.8);
+    const double from =
+        at.x() + std::min(aboutWidthMm(name.toStdString(), heightMm) + 2, (toMm - at.x()) * 0.8);
     line({from, at.y() + 0.6}, {toMm, at.y() + 0.6}, 0.15);
 }
 
@@ -128,8 +147,7 @@ std::vector<SheetDrawing> PageWriter::finished() {
         SheetDrawing& page = pages[static_cast<std::size_t>(i)];
         const QString words = footer_.arg(i + 1).arg(count);
         page.letterings.push_back({words.toStdString(), Point(marginMm_, marginMm_),
-                                   letters::kSmall, 0, TextAnchor::left, SheetInk::mark,
-                                   roomMm()});
+                                   letters::kSmall, 0, TextAnchor::left, SheetInk::mark, roomMm()});
     }
     return pages;
 }

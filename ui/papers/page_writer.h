@@ -34,9 +34,10 @@ class PageWriter {
     void line(const QPointF& from, const QPointF& to, double penMm = 0.2,
               SheetInk ink = SheetInk::text, SheetDash dash = SheetDash::solid);
     void box(const QRectF& box, double penMm = 0.2, SheetInk ink = SheetInk::text);
-    // A drawing in its own coordinates, brought to the page by `toPage`.
-    void drawing(const QPainterPath& path, const QTransform& toPage, double penMm,
-                 SheetInk ink = SheetInk::text, SheetDash dash = SheetDash::solid);
+    // A drawing in its own coordinates, brought to the page by `toPage`; what lies outside of the
+    // place, to a sixteenth of a curve, is left out.
+    void drawing(const QPainterPath& path, const QTransform& toPage, const QRectF& place,
+                 double penMm, SheetInk ink = SheetInk::text, SheetDash dash = SheetDash::solid);
     void drawing(const Path& path, const QTransform& toPage, double penMm,
                  SheetInk ink = SheetInk::text, SheetDash dash = SheetDash::solid);
     // One line of text, its baseline at the place; made smaller where it is wider than the room.
@@ -55,6 +56,8 @@ class PageWriter {
 
   private:
     [[nodiscard]] Point onPage(const QPointF& p) const;
+    void addInside(const Cubic& piece, const Box& place, Path& run, const SheetStroke& pen);
+    void finishRun(Path& run, SheetStroke pen);
 
     double widthMm_;
     double heightMm_;

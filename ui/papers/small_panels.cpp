@@ -15,8 +15,9 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(FittingPaper)
 };
 
-constexpr double kSpaceMm = 26;      // between panels, before they are made small
+constexpr double kSpaceMm = 26;       // between panels, before they are made small
 constexpr double kLevelNamesMm = 24;  // to the left of the panels
+constexpr double kRightMm = 12;       // half a name of an opening
 constexpr double kLargestScale = 0.45;
 constexpr double kSeamNameMm = 6;
 
@@ -28,6 +29,15 @@ Pattern halfOf(const Pattern& pattern) {
         if (panel.side != PanelSide::right) half.panels.push_back(panel);
     }
     return half;
+}
+
+// A level above the top or below the bottom edge has no line anywhere.
+bool isDrawn(const Pattern& half, const Level& level) {
+    return std::ranges::any_of(half.panels, [&](const Panel& panel) {
+        return std::ranges::any_of(panel.levels, [&](const LevelLine& line) {
+            return line.level == level.name && line.front != line.back;
+        });
+    });
 }
 
 QTransform panelToPage(const Placement& placement, const Point& origin, double scale) {
@@ -82,7 +92,7 @@ void drawSmallPanels(PageWriter& page, const Pattern& pattern, const QRectF& pla
     }
     if (box.isEmpty()) return;
     const double headMm = letters::kText * 3 + 2;
-    const double roomWide = place.width() - kLevelNamesMm;
+    const double roomWide = place.width() - kLevelNamesMm - kRightMm;
     const double roomHigh = place.height() - headMm - kSeamNameMm;
     const double scale =
         std::min({roomWide / box.widthMm(), roomHigh / box.heightMm(), kLargestScale});
@@ -111,6 +121,7 @@ void drawSmallPanels(PageWriter& page, const Pattern& pattern, const QRectF& pla
     }
     double lastMm = -100;
     for (const Level& level : half.levels) {
+        if (!isDrawn(half, level)) continue;
         const double y = origin.y() - level.heightMm * scale;
         if (y - lastMm < 3) continue;
         lastMm = y;

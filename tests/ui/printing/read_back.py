@@ -362,9 +362,8 @@ def check_margin(number, strokes, texts, truth):
               f"page {number}: words may reach into the margin")
 
 
-def check_lines(pages, truth, kind, width):
-    """Both ways: what is on the sheets lies on the pattern, and all of the pattern is on a sheet."""
-    pattern = [chain for chain in truth[kind]]
+def check_lines(pages, truth, kind, width, pattern, wanted):
+    """Both ways: what is on the sheets lies on the pattern, and all that is wanted is on a sheet."""
     lines = Lines(pattern)
     fx, fy = truth["factors"]
     m = truth["marginMm"]
@@ -386,7 +385,7 @@ def check_lines(pages, truth, kind, width):
         back[sheet["name"]] = Lines(chains)
     claim(worst <= LINE_TOLERANCE_MM, f"{kind}: a printed line is {worst:.4f} mm off the pattern")
     lost, far, points = 0, 0.0, 0
-    for chain in pattern:
+    for chain in wanted:
         for p in along(chain, 1.0):
             points += 1
             shown = 0
@@ -438,9 +437,11 @@ def main():
     check_square(drawn[0][0], truth)
     for number, (strokes, texts) in enumerate(drawn, 1):
         check_margin(number, strokes, texts, truth)
-    check_lines(drawn, truth, "cutting", CUTTING_MM)
-    if truth["sewing"]:
-        check_lines(drawn, truth, "sewing", SEWING_MM)
+    for kind, width in (("cutting", CUTTING_MM), ("sewing", SEWING_MM)):
+        if truth.get(kind):
+            check_lines(drawn, truth, kind, width, truth[kind], truth[kind])
+    for line in truth.get("lines", []):  # of a change sheet: more may be drawn than is wanted
+        check_lines(drawn, truth, line["kind"], line["widthMm"], line["lieOn"], line["wanted"])
     check_witnesses(path, truth)
     for fault in faults[:20]:
         print(fault)
