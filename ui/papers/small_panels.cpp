@@ -117,7 +117,7 @@ void drawSmallPanels(PageWriter& page, const Pattern& pattern, const QRectF& pla
         const Point middle = (own.lowest + own.highest) / 2;
         page.text(QString::fromStdString(panel.name),
                   toPage[i].map(QPointF(middle.x(), middle.y())) + QPointF(0, 2), 5, 0,
-                  TextAnchor::centre, SheetInk::pale);
+                  TextAnchor::centre, SheetInk::frame);
     }
     double lastMm = -100;
     for (const Level& level : half.levels) {
