@@ -2,10 +2,12 @@
 
 #include <QList>
 #include <QMainWindow>
+#include <array>
 #include <memory>
 
 #include "core/problems/problem.h"
 #include "ui/document/folio_document.h"
+#include "ui/papers/document_papers.h"
 #include "ui/window/ask_user.h"
 
 class QStackedWidget;
@@ -20,6 +22,7 @@ class HistoryActions;
 class JobLine;
 class KeySheet;
 class MessageBar;
+class PaperDialog;
 class PrintBench;
 class StartScreen;
 class StatusLine;
@@ -41,6 +44,9 @@ class MainWindow : public QMainWindow {
     // the start screen otherwise.
     void offerUnsavedWork();
     void enterBench(int index);
+    // Opens the dialog of a paper, of what is on the table; a change sheet since `older`, or since
+    // the parent of what is shown.
+    PaperDialog& showPaper(PaperKind kind, const StateRef& older = {});
     // As the window was when it was last closed, within the screen it is on; the first time, on a
     // small screen, all of it. Before show().
     void placeOnScreen();
@@ -97,6 +103,7 @@ class MainWindow : public QMainWindow {
     FolioFiles* files_;
     Confirming* confirming_;
     KeySheet* keySheet_ = nullptr;
+    std::array<PaperDialog*, 3> papers_{};  // by PaperKind; made when first wanted
     QString otherWriterText_;      // said while a save waits for the maker's word; else empty
     PrintBench* print_ = nullptr;  // one of the benches
     QList<Bench*> benches_;

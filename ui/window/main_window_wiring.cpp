@@ -9,6 +9,7 @@
 #include "ui/window/job_line.h"
 #include "ui/window/main_window.h"
 #include "ui/window/message_bar.h"
+#include "ui/window/paper_dialog.h"
 #include "ui/window/recent_files.h"
 #include "ui/window/recovery.h"
 #include "ui/window/settings.h"
@@ -80,6 +81,9 @@ void MainWindow::connectMenus() {
     on(menus_->saveAs, files_, [this] { files_->saveAs(); });
     on(menus_->exportSheets, this, [this] { enterPrintBench().exportPdf(); });
     on(menus_->print, this, [this] { enterPrintBench().print(false); });
+    on(menus_->measuringSheet, this, [this] { showPaper(PaperKind::measuring); });
+    on(menus_->fittingSheet, this, [this] { showPaper(PaperKind::fitting); });
+    on(menus_->changeSheet, this, [this] { showPaper(PaperKind::change); });
     on(menus_->close, files_, [this] { files_->close(); });
     on(menus_->quit, this, [this] { close(); });
     on(menus_->newGarment, this, [this] { jobLine_->garments().addGarment(); });
@@ -97,6 +101,23 @@ void MainWindow::connectMenus() {
         applyTheme(theme);
     });
     connect(jobLine_, &JobLine::benchChosen, this, &MainWindow::enterBench);
+}
+
+PaperDialog& MainWindow::showPaper(PaperKind kind, const StateRef& older) {
+    PaperDialog*& dialog = papers_.at(static_cast<std::size_t>(kind));
+    if (dialog == nullptr) {
+        dialog = new PaperDialog(document_, kind, this);
+        connect(dialog, &PaperDialog::failed, this, &MainWindow::fail);
+        connect(dialog, &PaperDialog::told, this, [this](const QString& text) {
+            messages_->say({text, false, {}, {}});
+        });
+    }
+    dialog->follow();
+    if (kind == PaperKind::change) dialog->changedSince(older);
+    dialog->show();
+    dialog->raise();
+    dialog->activateWindow();
+    return *dialog;
 }
 
 void MainWindow::connectTimeline() {

@@ -47,6 +47,10 @@ void WindowMenus::buildFolioMenu() {
         menu->addAction(tr("&Export sheets as PDF…"), QKeySequence(Qt::CTRL | Qt::Key_E));
     print = menu->addAction(tr("&Print…"), QKeySequence::Print);
     menu->addSeparator();
+    measuringSheet = menu->addAction(tr("&Measuring sheet…"));
+    fittingSheet = menu->addAction(tr("&Fitting sheet…"));
+    changeSheet = menu->addAction(tr("C&hange sheet…"));
+    menu->addSeparator();
     close = menu->addAction(tr("&Close"), QKeySequence::Close);
     quit = menu->addAction(tr("&Quit"), QKeySequence::Quit);
     quit->setMenuRole(QAction::QuitRole);
@@ -101,7 +105,7 @@ void WindowMenus::buildViewMenu() {
 }
 
 void WindowMenus::setFolioOpen(bool isOpen) {
-    for (QAction* action : {save, saveAs, close, newGarment, renameGarment, fit}) {
+    for (QAction* action : {save, saveAs, measuringSheet, close, newGarment, renameGarment, fit}) {
         action->setEnabled(isOpen);
     }
 }
@@ -109,6 +113,8 @@ void WindowMenus::setFolioOpen(bool isOpen) {
 void WindowMenus::setPatternThere(bool isThere) {
     exportSheets->setEnabled(isThere);
     print->setEnabled(isThere);
+    fittingSheet->setEnabled(isThere);
+    changeSheet->setEnabled(isThere);
 }
 
 void WindowMenus::fillRecent(QMenu* menu) {

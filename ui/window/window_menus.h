@@ -25,6 +25,9 @@ class WindowMenus : public QMenuBar {
     QAction* saveAs = nullptr;
     QAction* exportSheets = nullptr;
     QAction* print = nullptr;
+    QAction* measuringSheet = nullptr;
+    QAction* fittingSheet = nullptr;
+    QAction* changeSheet = nullptr;
     QAction* close = nullptr;
     QAction* quit = nullptr;
     QAction* newGarment = nullptr;
