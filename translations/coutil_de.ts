@@ -368,6 +368,33 @@
     </message>
 </context>
 <context>
+    <name>ChangeSheet</name>
+    <message>
+        <source>Change sheet: %1</source>
+        <translation>Änderungsbogen: %1</translation>
+    </message>
+    <message>
+        <source>up to %1 from the old line</source>
+        <translation>bis %1 von der alten Linie</translation>
+    </message>
+    <message>
+        <source>Unchanged and not printed: panels %1.</source>
+        <translation>Unverändert und nicht gedruckt: Schnittteile %1.</translation>
+    </message>
+    <message>
+        <source>No longer there: panels %1.</source>
+        <translation>Nicht mehr vorhanden: Schnittteile %1.</translation>
+    </message>
+    <message>
+        <source>a new panel</source>
+        <translation>ein neues Schnittteil</translation>
+    </message>
+    <message>
+        <source>Only what changed from %1 to %2. Cut a piece out along its dashed box, lay it on the same panel of the paper master so that grain, levels and waist marks meet and the thin line covers the old one, pin it, and go over the new line.</source>
+        <translation>Nur was sich von %1 zu %2 geändert hat. Ein Stück am gestrichelten Kasten ausschneiden, so auf dasselbe Schnittteil des Schnitts aus Papier legen, dass Fadenlauf, Höhenlinien und Taillenzeichen zusammentreffen und die dünne Linie die alte deckt, feststecken und die neue Linie nachziehen.</translation>
+    </message>
+</context>
+<context>
     <name>CheckText</name>
     <message>
         <source>note</source>
@@ -610,6 +637,97 @@
     <message>
         <source>Corset for act two</source>
         <translation>Korsett, 2. Akt</translation>
+    </message>
+</context>
+<context>
+    <name>FittingPaper</name>
+    <message>
+        <source>You need somebody to help you. Never pin or cut on yourself, and never while you wear it without help.</source>
+        <translation>Sie brauchen jemanden, der hilft. Stecken oder schneiden Sie nie an sich selbst, und nie ohne Hilfe, während Sie das Probemodell tragen.</translation>
+    </message>
+    <message>
+        <source>Tie a tape around your waist over the mock-up&apos;s waist line. Close it in front, lace it evenly, snug but easy. Stand, sit down, breathe in deep, lift your arms.</source>
+        <translation>Vorn schließen, gleichmäßig schnüren, anliegend, aber bequem. Ein Band um die Taille binden, auf der Taillenlinie des Probemodells. Stehen, sich setzen, tief einatmen, die Arme heben.</translation>
+    </message>
+    <message>
+        <source>Too loose at a seam: pinch the cloth there until it lies flat and pin it along the seam. Use pins with large heads, points away from the body, a hand or a piece of card between pin and skin.</source>
+        <translation>An einer Naht zu weit: den Stoff dort abheben, bis er glatt liegt, und längs der Naht abstecken. Nadeln mit großen Köpfen, Spitzen vom Körper weg, eine Hand oder ein Stück Karton zwischen Nadel und Haut.</translation>
+    </message>
+    <message>
+        <source>Too tight at a seam: take the mock-up OFF or unlace it, cut the stitches of that seam open, only along the seam, only as far as it is tight, with blunt scissors and away from the body. Lace again: the seam gapes by what is missing.</source>
+        <translation>An einer Naht zu eng: das Probemodell AUSZIEHEN, die Stiche dieser Naht auftrennen, nur längs der Naht und nur so weit, wie es spannt, mit stumpfer Schere und vom Körper weg. Wieder schnüren: die Naht klafft um das, was fehlt.</translation>
+    </message>
+    <message>
+        <source>Measure at the levels of the table. Pinned: the width of the pinched fold laid flat, times two. Opened: the width of the gap. Write every figure into the table; a line through a row where it fits well.</source>
+        <translation>An den Höhen der Tabelle messen. Abgesteckt: die Breite der flach gelegten Falte, mal zwei. Aufgetrennt: die Breite des Spalts. Jede Zahl in die Tabelle schreiben; wo es gut sitzt, einen Strich durch die Zeile.</translation>
+    </message>
+    <message>
+        <source>Take photographs from the front, the back and both sides, with the tape around the waist. Leave all pins in, and send everything back.</source>
+        <translation>Von vorn, von hinten und von beiden Seiten fotografieren, mit dem Band um die Taille. Alle Nadeln stecken lassen und alles zurückschicken.</translation>
+    </message>
+    <message>
+        <source>Stop at once and unlace at pain, numbness, tingling, dizziness or short breath. Do not wear the mock-up longer than twenty minutes, and not after a meal. With a weak heart or lungs, high blood pressure, a fresh wound or a child expected: not without your doctor&apos;s word, which goes before anything on this sheet.</source>
+        <translation>Bei Schmerz, Taubheit, Kribbeln, Schwindel oder Atemnot sofort aufhören und aufschnüren. Das Probemodell nicht länger als zwanzig Minuten tragen und nicht nach dem Essen. Bei schwachem Herzen oder schwacher Lunge, hohem Blutdruck, frischer Wunde oder Schwangerschaft nur nach Rat Ihrer Ärztin oder Ihres Arztes; dieser Rat geht allem auf diesem Blatt vor.</translation>
+    </message>
+    <message>
+        <source>Please send it back by %1.</source>
+        <translation>Bitte zurückschicken bis %1.</translation>
+    </message>
+    <message>
+        <source>Tried on</source>
+        <translation>Anprobiert am</translation>
+    </message>
+    <message>
+        <source>Who helped</source>
+        <translation>Geholfen hat</translation>
+    </message>
+    <message>
+        <source>Your remarks: where does it gape, cut in or poke? Is the upper edge too high or too low, in front, at the side, at the back? Can you sit?</source>
+        <translation>Ihre Bemerkungen: Wo steht es ab, schneidet ein oder sticht? Ist die Oberkante zu hoch oder zu tief, vorn, an der Seite, hinten? Können Sie sitzen?</translation>
+    </message>
+    <message>
+        <source>Fitting sheet for the mock-up</source>
+        <translation>Anprobebogen zum Probemodell</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the waist</source>
+        <translation>%1, %2 über der Taille</translation>
+    </message>
+    <message>
+        <source>%1, %2 below the waist</source>
+        <translation>%1, %2 unter der Taille</translation>
+    </message>
+    <message>
+        <source>Seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>Measured at</source>
+        <translation>Gemessen an</translation>
+    </message>
+    <message>
+        <source>left, in %1</source>
+        <translation>links, in %1</translation>
+    </message>
+    <message>
+        <source>right, in %1</source>
+        <translation>rechts, in %1</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>abgesteckt</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>aufgetrennt</translation>
+    </message>
+    <message>
+        <source>How wide does the lacing stand open, in %1?</source>
+        <translation>Wie weit steht die Schnürung offen, in %1?</translation>
+    </message>
+    <message>
+        <source>One half of the mock-up from outside, front on the left, small and NOT to scale: the numbers of panels and seams, and the levels to measure at.</source>
+        <translation>Eine Hälfte des Probemodells von außen, vorn ist links, klein und NICHT maßstäblich: die Nummern der Teile und Nähte und die Höhen, an denen gemessen wird.</translation>
     </message>
 </context>
 <context>
@@ -937,6 +1055,64 @@
     <message>
         <source>Seated upright on a hard chair: from the waist string down the front to the lap. The corset&apos;s front must not be longer.</source>
         <translation>Aufrecht auf einem harten Stuhl sitzend: vom Taillenband vorn bis zum Schoß. Länger darf das Korsett vorn nicht sein.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasuringPaper</name>
+    <message>
+        <source>Please let somebody measure you: alone the tape slips. You need a soft tape, a string for the waist and a pencil. Wear what you will wear under the corset, stand easily, breathe quietly. The tape lies on the skin and does not press in. Write every figure as the tape shows it, take each one twice, and never round. What you cannot take, leave empty. Those with a star are needed.</source>
+        <translation>Bitte lassen Sie sich messen: allein verrutscht das Maßband. Sie brauchen ein weiches Maßband, eine Schnur für die Taille und einen Bleistift. Tragen Sie, was Sie unter dem Korsett tragen werden, stehen Sie locker, atmen Sie ruhig. Das Band liegt auf der Haut und drückt nicht ein. Jede Zahl so aufschreiben, wie das Band sie zeigt, jede zweimal nehmen, nie runden. Was nicht zu messen ist, leer lassen. Die mit Stern werden gebraucht.</translation>
+    </message>
+    <message>
+        <source>All figures in inches, to the nearest 1/8.</source>
+        <translation>Alle Maße in Zoll, auf 1/8 genau.</translation>
+    </message>
+    <message>
+        <source>All figures in %1; one tenth of a centimetre counts.</source>
+        <translation>Alle Maße in %1; ein Zehntel Zentimeter zählt.</translation>
+    </message>
+    <message>
+        <source>Measured on</source>
+        <translation>Gemessen am</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>Anything the maker should know: one hip or shoulder higher, a wound or a scar, an illness of the heart or the lungs, a child expected. If you are unsure whether you may be laced, ask your doctor first.</source>
+        <translation>Was noch wichtig ist: eine Hüfte oder Schulter höher, eine Wunde oder Narbe, eine Krankheit von Herz oder Lunge, eine Schwangerschaft. Wenn Sie unsicher sind, ob Sie geschnürt werden dürfen, fragen Sie zuerst ärztlich nach.</translation>
+    </message>
+    <message>
+        <source>Measuring sheet</source>
+        <translation>Maßbogen</translation>
+    </message>
+</context>
+<context>
+    <name>Papers</name>
+    <message>
+        <source>revision %1</source>
+        <translation>Stand %1</translation>
+    </message>
+    <message>
+        <source>Measuring sheet</source>
+        <translation>Maßbogen</translation>
+    </message>
+    <message>
+        <source>Fitting sheet</source>
+        <translation>Anprobebogen</translation>
+    </message>
+    <message>
+        <source>Change sheet</source>
+        <translation>Änderungsbogen</translation>
+    </message>
+    <message>
+        <source>printed %1</source>
+        <translation>gedruckt %1</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
     </message>
 </context>
 <context>
@@ -1387,6 +1563,10 @@
     <message>
         <source>Left and right differ[ by {value}] at {subject}[ of panel {panel}]; check that this is meant, or make both sides equal.</source>
         <translation>Links und rechts unterscheiden sich bei {subject}[ von Teil {panel}][ um {value}]; prüfen, ob das gewollt ist, oder beide Seiten gleich machen.</translation>
+    </message>
+    <message>
+        <source>Nothing changed[ between {subject}][ and {detail}]: there is nothing to print.</source>
+        <translation>Nichts hat sich geändert[ zwischen {subject}][ und {detail}]: es gibt nichts zu drucken.</translation>
     </message>
 </context>
 <context>
@@ -2839,6 +3019,85 @@ Nahtzugabe: %4</translation>
     </message>
 </context>
 <context>
+    <name>coutil::PaperDialog</name>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>Als PDF &amp;speichern …</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Picture of the page</source>
+        <translation>Bild der Seite</translation>
+    </message>
+    <message>
+        <source>Page &amp;back</source>
+        <translation>Seite &amp;zurück</translation>
+    </message>
+    <message>
+        <source>Page &amp;forth</source>
+        <translation>Seite &amp;vor</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Changed since</source>
+        <translation>Geändert seit</translation>
+    </message>
+    <message>
+        <source>Back by</source>
+        <translation>Zurück bis</translation>
+    </message>
+    <message>
+        <source>Day it should be back</source>
+        <translation>Tag der Rücksendung</translation>
+    </message>
+    <message>
+        <source>Client&apos;s name on it</source>
+        <translation>Mit dem Namen der Kundin</translation>
+    </message>
+    <message>
+        <source>There is only one revision: nothing to compare it with yet.</source>
+        <translation>Es gibt nur einen Stand: noch ist nichts zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Save the paper</source>
+        <translation>Bogen speichern</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <source>%1 written to %2.</source>
+        <translation>%1 nach %2 geschrieben.</translation>
+    </message>
+    <message>
+        <source>This printer leaves %1 at the edge of the paper: something will be missing there. Save as PDF and print it elsewhere.</source>
+        <translation>Dieser Drucker lässt am Papierrand %1 frei: dort würde etwas fehlen. Als PDF speichern und anderswo drucken.</translation>
+    </message>
+    <message>
+        <source>The %1 is with the printer.</source>
+        <translation>%1: an den Drucker gegeben.</translation>
+    </message>
+</context>
+<context>
     <name>coutil::PaperPart</name>
     <message>
         <source>Print the mirrored twin of every pair too</source>
@@ -3546,6 +3805,18 @@ Nahtzugabe: %4</translation>
     <message>
         <source>&amp;Garment</source>
         <translation>&amp;Stück</translation>
+    </message>
+    <message>
+        <source>&amp;Measuring sheet…</source>
+        <translation>&amp;Maßbogen …</translation>
+    </message>
+    <message>
+        <source>&amp;Fitting sheet…</source>
+        <translation>&amp;Anprobebogen …</translation>
+    </message>
+    <message>
+        <source>C&amp;hange sheet…</source>
+        <translation>Ä&amp;nderungsbogen …</translation>
     </message>
 </context>
 </TS>

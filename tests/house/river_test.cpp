@@ -33,8 +33,7 @@ const std::map<std::string, std::set<std::string>>& allowedArrows() {
                                 "core/alterations", "core/tracing"})},
         {"core/comparison", with({"core/measurements", "core/pattern", "core/block",
                                   "core/alterations", "core/revision"})},
-        {"core/sheets",
-         with({"core/pattern", "core/tracing", "core/revision", "core/comparison"})},
+        {"core/sheets", with({"core/pattern", "core/tracing", "core/revision", "core/comparison"})},
     };
     return arrows;
 }

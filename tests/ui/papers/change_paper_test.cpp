@@ -68,8 +68,7 @@ void addTruth(const Panel& panel, const Vector& shift, const Panel& other, const
 
 double mm(long long um) { return static_cast<double>(um) / 1000; }
 
-bool writeTruth(const ChangeSheet& sheet, const Pattern& a, const Pattern& b,
-                const QString& path) {
+bool writeTruth(const ChangeSheet& sheet, const Pattern& a, const Pattern& b, const QString& path) {
     Truth old;
     Truth now;
     for (const PanelChange& change : changedLines(a, b)) {
@@ -90,23 +89,22 @@ bool writeTruth(const ChangeSheet& sheet, const Pattern& a, const Pattern& b,
                                   {"y", mm((plan.rows - 1 - one.row) * plan.stepYUm)},
                                   {"neighbours", QJsonArray()}});
     }
-    const QJsonObject truth{
-        {"title", "Change sheet"},
-        {"widthMm", mm(plan.sheetWidthUm)},
-        {"heightMm", mm(plan.sheetHeightUm)},
-        {"marginMm", mm(plan.options.marginUm)},
-        {"frameMm", QJsonArray{mm(plan.frameXUm), mm(plan.frameYUm)}},
-        {"factors", QJsonArray{1, 1}},
-        {"firstPageApart", true},
-        {"sheets", sheets},
-        {"lines",
-         QJsonArray{
-             QJsonObject{
-                 {"kind", "new"}, {"widthMm", 0.5}, {"lieOn", now.lieOn}, {"wanted", now.wanted}},
-             QJsonObject{{"kind", "old"},
-                         {"widthMm", 0.18},
-                         {"lieOn", old.lieOn},
-                         {"wanted", old.wanted}}}}};
+    const QJsonObject truth{{"title", "Change sheet"},
+                            {"widthMm", mm(plan.sheetWidthUm)},
+                            {"heightMm", mm(plan.sheetHeightUm)},
+                            {"marginMm", mm(plan.options.marginUm)},
+                            {"frameMm", QJsonArray{mm(plan.frameXUm), mm(plan.frameYUm)}},
+                            {"factors", QJsonArray{1, 1}},
+                            {"firstPageApart", true},
+                            {"sheets", sheets},
+                            {"lines", QJsonArray{QJsonObject{{"kind", "new"},
+                                                             {"widthMm", 0.5},
+                                                             {"lieOn", now.lieOn},
+                                                             {"wanted", now.wanted}},
+                                                 QJsonObject{{"kind", "old"},
+                                                             {"widthMm", 0.18},
+                                                             {"lieOn", old.lieOn},
+                                                             {"wanted", old.wanted}}}}};
     QFile file(path);
     return file.open(QIODevice::WriteOnly) && file.write(QJsonDocument(truth).toJson()) > 0;
 }

@@ -46,8 +46,8 @@ Printed printed(const std::vector<SheetDrawing>& pages, const char* name) {
     if (const QString kept = qEnvironmentVariable("COUTIL_KEEP"); !kept.isEmpty())
         QFile::copy(pdf, kept + "/" + name + ".pdf");
     saidBy("qpdf", {"--check", pdf});
-    return {saidBy("pdfinfo", {pdf}), wordsOf(pdf),
-            saidBy("pdffonts", {pdf}), static_cast<int>(pages.size())};
+    return {saidBy("pdfinfo", {pdf}), wordsOf(pdf), saidBy("pdffonts", {pdf}),
+            static_cast<int>(pages.size())};
 }
 
 PaperHead headOn(const char* paper) {
@@ -164,8 +164,7 @@ TEST(FittingPaper, onePageOfWordsAndOneOfTable) {
 }
 
 TEST(FittingPaper, withoutADateNoneIsAskedFor) {
-    const Printed paper =
-        printed(fittingPaper(corset(4), headOn("Letter"), {}), "fitting-letter");
+    const Printed paper = printed(fittingPaper(corset(4), headOn("Letter"), {}), "fitting-letter");
     expectOnPaper(paper, 215.9, 279.4);
     EXPECT_FALSE(paper.words.contains("send it back by"));
 }
