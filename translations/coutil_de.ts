@@ -625,6 +625,247 @@
     </message>
 </context>
 <context>
+    <name>ComparePages</name>
+    <message>
+        <source>Figures</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>%1: figures</source>
+        <translation>%1: Zahlen</translation>
+    </message>
+    <message>
+        <source>Alterations between the two</source>
+        <translation>Änderungen zwischen beiden</translation>
+    </message>
+    <message>
+        <source>printed %1</source>
+        <translation>gedruckt am %1</translation>
+    </message>
+    <message>
+        <source>Girth against height, %1; dots: the body</source>
+        <translation>Umfang über der Höhe, %1; Punkte: der Körper</translation>
+    </message>
+    <message>
+        <source>drawn at 1 : %1; not for cutting</source>
+        <translation>gezeichnet 1 : %1; nicht zum Zuschneiden</translation>
+    </message>
+    <message>
+        <source>drawn at 1 : %1, differences %2 times as large; not for cutting</source>
+        <translation>gezeichnet 1 : %1, Unterschiede %2-mal so groß; nicht zum Zuschneiden</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Zeichnung</translation>
+    </message>
+</context>
+<context>
+    <name>CompareScene</name>
+    <message>
+        <source>%1: only in %2</source>
+        <translation>%1: nur in %2</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>%1: the same in both</source>
+        <translation>%1: in beiden gleich</translation>
+    </message>
+    <message>
+        <source>%1: %2 apart at most, at %3</source>
+        <translation>%1: höchstens %2 auseinander, bei %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 apart at most</source>
+        <translation>%1: höchstens %2 auseinander</translation>
+    </message>
+    <message>
+        <source>%1: A %2, B %3 (%4)</source>
+        <translation>%1: A %2, B %3 (%4)</translation>
+    </message>
+    <message>
+        <source>%1 (A)</source>
+        <comment>level</comment>
+        <translation>%1 (A)</translation>
+    </message>
+    <message>
+        <source>%1 (B)</source>
+        <comment>level</comment>
+        <translation>%1 (B)</translation>
+    </message>
+    <message>
+        <source>differences drawn %1 times as large</source>
+        <translation>Unterschiede %1-mal so groß gezeichnet</translation>
+    </message>
+</context>
+<context>
+    <name>ComparedFigures</name>
+    <message>
+        <source>pencil</source>
+        <translation>Bleistift</translation>
+    </message>
+    <message>
+        <source>revision %1, %2</source>
+        <translation>Stand %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>alteration, revision</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3</source>
+        <comment>alteration, revision, reason</comment>
+        <translation>%1 (%2): %3</translation>
+    </message>
+    <message>
+        <source>only in A: %1</source>
+        <translation>nur in A: %1</translation>
+    </message>
+    <message>
+        <source>only in B: %1</source>
+        <translation>nur in B: %1</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <comment>older of two revisions</comment>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>newer of two revisions</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Girths as if both sides were so, %1</source>
+        <translation>Umfänge, als wären beide Seiten so, %1</translation>
+    </message>
+    <message>
+        <source>Girths, %1</source>
+        <translation>Umfänge, %1</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>Querlinie</translation>
+    </message>
+    <message>
+        <source>body</source>
+        <translation>Körper</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Seams: how much the right is wider, %1</source>
+        <translation>Nähte: um so viel ist rechts weiter, %1</translation>
+    </message>
+    <message>
+        <source>Seams: how much B is wider, %1</source>
+        <translation>Nähte: um so viel ist B weiter, %1</translation>
+    </message>
+    <message>
+        <source>seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>höchstens</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>Edges: how far they lie apart at most, %1</source>
+        <translation>Kanten: so weit liegen sie höchstens auseinander, %1</translation>
+    </message>
+    <message>
+        <source>edge</source>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <source>apart</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>panel, edge</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Edge heights, %1</source>
+        <translation>Höhen der Kanten, %1</translation>
+    </message>
+    <message>
+        <source>where</source>
+        <translation>wo</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>top or bottom edge, seam</comment>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>Areas, %1</source>
+        <translation>Flächen, %1</translation>
+    </message>
+    <message>
+        <source>panel</source>
+        <translation>Schnittteil</translation>
+    </message>
+    <message>
+        <source>sq in</source>
+        <translation>Quadratzoll</translation>
+    </message>
+</context>
+<context>
+    <name>ComparedStates</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>garment, revision</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>left side</source>
+        <translation>linke Seite</translation>
+    </message>
+    <message>
+        <source>A: %1</source>
+        <translation>A: %1</translation>
+    </message>
+    <message>
+        <source>right side</source>
+        <translation>rechte Seite</translation>
+    </message>
+    <message>
+        <source>B: %1</source>
+        <translation>B: %1</translation>
+    </message>
+    <message>
+        <source>%1: left against right</source>
+        <translation>%1: links gegen rechts</translation>
+    </message>
+    <message>
+        <source>%1 against %2</source>
+        <translation>%1 gegen %2</translation>
+    </message>
+</context>
+<context>
     <name>DemoSinger</name>
     <message>
         <source>Leonore, soprano</source>
@@ -2118,6 +2359,157 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Front closure</source>
         <translation>Vorderer Verschluss</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::CompareBench</name>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Girth against height</source>
+        <translation>Umfang über der Höhe</translation>
+    </message>
+    <message>
+        <source>Altered between the two</source>
+        <translation>Zwischen beiden geändert</translation>
+    </message>
+    <message>
+        <source>One revision: nothing to compare yet. Fit it, confirm it, and what changed since then shows here. The two sides of one pattern can be compared already.</source>
+        <translation>Ein Stand: noch nichts zu vergleichen. Anprobieren, bestätigen, und was sich seither geändert hat, steht hier. Die beiden Seiten eines Schnitts lassen sich schon jetzt vergleichen.</translation>
+    </message>
+    <message>
+        <source>Left and right are the same.</source>
+        <translation>Links und rechts sind gleich.</translation>
+    </message>
+    <message>
+        <source>Both are the same.</source>
+        <translation>Beide sind gleich.</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Save the comparison</source>
+        <translation>Vergleich speichern</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Comparison written to %1.</source>
+        <translation>Vergleich nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>The comparison is with the printer.</source>
+        <translation>Der Vergleich ist beim Drucker.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::CompareChart</name>
+    <message>
+        <source>Girth against height</source>
+        <translation>Umfang über der Höhe</translation>
+    </message>
+    <message>
+        <source>%1: body %2, left %3, right %4</source>
+        <comment>height</comment>
+        <translation>%1: Körper %2, links %3, rechts %4</translation>
+    </message>
+    <message>
+        <source>%1: body %2, A %3, B %4</source>
+        <comment>height</comment>
+        <translation>%1: Körper %2, A %3, B %4</translation>
+    </message>
+    <message>
+        <source>dots: the body; point at a height to read it</source>
+        <translation>Punkte: der Körper; auf eine Höhe zeigen, um sie abzulesen</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::CompareChoices</name>
+    <message>
+        <source>Swap A and B</source>
+        <translation>A und B tauschen</translation>
+    </message>
+    <message>
+        <source>two revisions</source>
+        <translation>zwei Stände</translation>
+    </message>
+    <message>
+        <source>left against right</source>
+        <translation>links gegen rechts</translation>
+    </message>
+    <message>
+        <source>over each other</source>
+        <translation>übereinander</translation>
+    </message>
+    <message>
+        <source>side by side</source>
+        <translation>nebeneinander</translation>
+    </message>
+    <message>
+        <source>as large as they are</source>
+        <translation>so groß, wie sie sind</translation>
+    </message>
+    <message>
+        <source>5 times as large</source>
+        <translation>5-mal so groß</translation>
+    </message>
+    <message>
+        <source>10 times as large</source>
+        <translation>10-mal so groß</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>What is compared</source>
+        <translation>Was verglichen wird</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>A, the first to compare</source>
+        <translation>A, der erste Stand</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>B, the second to compare</source>
+        <translation>B, der zweite Stand</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>How both are shown</source>
+        <translation>Wie beide gezeigt werden</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Unterschiede</translation>
+    </message>
+    <message>
+        <source>How large differences are drawn</source>
+        <translation>Wie groß Unterschiede gezeichnet werden</translation>
     </message>
 </context>
 <context>

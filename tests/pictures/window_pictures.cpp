@@ -12,6 +12,7 @@
 
 #include "tests/ui/timeline/grown_garment.h"
 #include "ui/benches/bench.h"
+#include "ui/fields/choice_field.h"
 #include "ui/window/confirm_dialog.h"
 #include "ui/window/demo_singer.h"
 #include "ui/window/main_window.h"
@@ -56,6 +57,25 @@ bool takeTimeline(MainWindow& window, const QDir& folder, const QString& suffix)
     window.enterBench(1);
     settle(400);
     return savePicture(window, folder, QStringLiteral("timeline") + suffix);
+}
+
+// Revision 1 against 3 over each other, enlarged, then side by side.
+bool takeComparing(MainWindow& window, const QDir& folder, const QString& suffix) {
+    const Folio folio = grownFolio();
+    window.document().open(folio, {});
+    window.compare({digestOf(folio, 1), {}}, {digestOf(folio, 3), {}});
+    auto* factor = window.findChild<ChoiceField*>("compareFactor");
+    auto* view = window.findChild<ChoiceField*>("compareView");
+    settle(300);
+    bool all = savePicture(window, folder, QStringLiteral("compare-over") + suffix);
+    factor->setCurrentIndex(1);
+    settle(200);
+    all = savePicture(window, folder, QStringLiteral("compare-5-times") + suffix) && all;
+    view->setCurrentIndex(1);
+    settle(300);
+    all = savePicture(window, folder, QStringLiteral("compare-beside") + suffix) && all;
+    view->setCurrentIndex(0);
+    return all;
 }
 
 bool takeConfirming(const QDir& folder, const QString& suffix) {
@@ -114,6 +134,7 @@ int main(int argc, char** argv) {
             window.document().open(*singer, {});
             all = takeAll(window, folder, suffix) && all;
             all = takeTimeline(window, folder, suffix) && all;
+            all = takeComparing(window, folder, suffix) && all;
             all = takeConfirming(folder, suffix) && all;
         }
     }

@@ -18,6 +18,10 @@ class Bench : public QWidget {
     virtual void enter() = 0;                             // take the table and show the document
     virtual void leave() = 0;                             // give the table back
 
+    // What stands under the table while the bench is entered, as high as the table itself; the
+    // bench keeps it and shows and hides it. nullptr: the table has all the room.
+    [[nodiscard]] virtual QWidget* underTable() { return nullptr; }
+
     // A bench that keeps a part of its card in view scrolls the rest itself; else the card scrolls.
     [[nodiscard]] virtual bool scrollsItself() const { return false; }
 

@@ -22,6 +22,12 @@ QPolygonF flattenedPath(const QPainterPath& path) {
     return points;
 }
 
+FlatLine flatLine(const QPainterPath& path) {
+    FlatLine line{flattenedPath(path), {}};
+    line.box = line.points.boundingRect();
+    return line;
+}
+
 double squaredDistance(const QPointF& p, const QPointF& a, const QPointF& b) {
     const QPointF ab = b - a;
     const double length = QPointF::dotProduct(ab, ab);
@@ -88,15 +94,16 @@ TablePlace edgeUnder(const FlatScene& flat, const QPointF& mm, double reachMm) {
 
 FlatScene flattenedScene(const TableScene& scene) {
     FlatScene flat;
+    for (const SceneStroke& stroke : scene.strokes) {
+        flat.strokes.push_back(flatLine(stroke.path));
+    }
     flat.panels.reserve(scene.panels.size());
     for (const ScenePanel& panel : scene.panels) {
         FlatPanel& made = flat.panels.emplace_back();
         made.outline = flattenedPath(panel.cutting.isEmpty() ? panel.sewing : panel.cutting);
         made.box = made.outline.boundingRect();
         for (const SceneEdge& edge : panel.edges) {
-            FlatLine line{flattenedPath(edge.path), {}};
-            line.box = line.points.boundingRect();
-            made.edges.push_back(std::move(line));
+            made.edges.push_back(flatLine(edge.path));
         }
     }
     return flat;
@@ -134,17 +141,16 @@ bool isCrossed(const TableScene& scene, const FlatScene& flat, const TableView& 
     for (const SceneLevel& level : scene.levels) {
         if (level.yMm >= mm.top() && level.yMm <= mm.bottom()) return true;
     }
+    const auto runsThrough = [&](const FlatLine& line) {
+        return line.box.adjusted(-1e-6, -1e-6, 1e-6, 1e-6).intersects(mm) &&
+               crosses(line.points, mm);
+    };
     for (const FlatPanel& panel : flat.panels) {
         if (!panel.box.intersects(mm)) continue;
         if (crosses(panel.outline, mm)) return true;
-        for (const FlatLine& edge : panel.edges) {
-            if (edge.box.adjusted(-1e-6, -1e-6, 1e-6, 1e-6).intersects(mm) &&
-                crosses(edge.points, mm)) {
-                return true;
-            }
-        }
+        if (std::ranges::any_of(panel.edges, runsThrough)) return true;
     }
-    return false;
+    return std::ranges::any_of(flat.strokes, runsThrough);
 }
 
 }  // namespace coutil

@@ -24,6 +24,7 @@ struct FlatPanel {
 
 struct FlatScene {
     std::vector<FlatPanel> panels;
+    std::vector<FlatLine> strokes;
 };
 
 [[nodiscard]] FlatScene flattenedScene(const TableScene& scene);

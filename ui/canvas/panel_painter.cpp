@@ -13,10 +13,6 @@ namespace coutil {
 
 namespace {
 
-// Curves above 1 px leave Qt's fast line path; only the sewing line, the pattern itself, is worth
-// it.
-constexpr double kInkPx = 1.6;
-constexpr double kPencilPx = 1.25;
 constexpr double kHairlinePx = 1.0;
 constexpr double kSmallestNumberPx = 9;
 constexpr double kLargestNumberPx = 56;
@@ -111,27 +107,45 @@ void paintBlock(QPainter& painter, const TableLook& look, const ScenePanel& pane
                      panel.label.join('\n'));
 }
 
-void paintOutlines(QPainter& painter, const TableLook& look, const ScenePanel& panel,
-                   const QColor& tint) {
+void paintTint(QPainter& painter, const TableLook& look, std::size_t index) {
+    const ScenePanel& panel = look.scene.panels[index];
     painter.setPen(Qt::NoPen);
-    painter.setBrush(tint);
+    painter.setBrush(look.colours.tints[index % look.colours.tints.size()]);
     painter.drawPath(panel.cutting.isEmpty() ? panel.sewing : panel.cutting);
+    painter.setBrush(Qt::NoBrush);
+}
+
+void paintStrokes(QPainter& painter, const TableLook& look, bool areUnderPanels) {
+    painter.save();
+    painter.setTransform(look.view.transform(), true);
+    painter.setBrush(Qt::NoBrush);
+    for (const SceneStroke& stroke : look.scene.strokes) {
+        if (stroke.isUnderPanels != areUnderPanels) continue;
+        painter.setPen(penOf(look, stroke.pen));
+        painter.drawPath(stroke.path);
+    }
+    painter.restore();
+}
+
+void paintOutlines(QPainter& painter, const TableLook& look, const ScenePanel& panel) {
     painter.setBrush(Qt::NoBrush);
     if (!panel.cutting.isEmpty()) {
         painter.setPen(cosmetic(look.colours.cutting, kHairlinePx));
         painter.drawPath(panel.cutting);
     }
-    const QColor line = look.scene.isPencil ? look.colours.graphite : look.colours.ink;
-    const double width = look.scene.isPencil ? kPencilPx : kInkPx;
+    const QPen line = penOf(look, panel.pen);
     const bool hasFold = std::any_of(panel.edges.begin(), panel.edges.end(),
                                      [](const SceneEdge& edge) { return edge.isFold; });
-    painter.setPen(cosmetic(line, width));
-    if (!hasFold) {
+    painter.setPen(line);
+    // The dashes of an ink say whose line it is; they are not broken up again.
+    if (!hasFold || panel.pen.ink == ScenePen::Ink::revision) {
         painter.drawPath(panel.sewing);
         return;
     }
     for (const SceneEdge& edge : panel.edges) {
-        painter.setPen(cosmetic(line, width, edge.isFold ? Qt::DashDotLine : Qt::SolidLine));
+        QPen pen(line);
+        if (edge.isFold) pen.setStyle(Qt::DashDotLine);
+        painter.setPen(pen);
         painter.drawPath(edge.path);
     }
 }
@@ -141,7 +155,7 @@ void paintMarks(QPainter& painter, const TableLook& look, const ScenePanel& pane
     for (const QLineF& level : panel.levels) {
         painter.drawLine(look.view.toPx(level.p1()), look.view.toPx(level.p2()));
     }
-    painter.setPen(cosmetic(look.scene.isPencil ? look.colours.graphite : look.colours.ink, 1.25));
+    painter.setPen(cosmetic(penOf(look, panel.pen).color(), 1.25));
     for (const QLineF& notch : panel.notches) {
         painter.drawLine(look.view.toPx(notch.p1()), look.view.toPx(notch.p2()));
     }
@@ -152,18 +166,29 @@ void paintMarks(QPainter& painter, const TableLook& look, const ScenePanel& pane
 void paintPanels(QPainter& painter, const TableLook& look) {
     const QRectF seen = look.area.adjusted(-4, -4, 4, 4);
     const std::vector<LabelPlace> labels = labelPlaces(look);
+    const auto isSeen = [&](std::size_t i) {
+        return look.view.toPx(look.flat.panels[i].box).intersects(seen);
+    };
+    painter.save();
+    painter.setTransform(look.view.transform(), true);
     for (std::size_t i = 0; i < look.scene.panels.size(); ++i) {
-        if (!look.view.toPx(look.flat.panels[i].box).intersects(seen)) continue;
+        if (isSeen(i)) paintTint(painter, look, i);
+    }
+    painter.restore();
+    paintStrokes(painter, look, true);
+    for (std::size_t i = 0; i < look.scene.panels.size(); ++i) {
+        if (!isSeen(i)) continue;
         const ScenePanel& panel = look.scene.panels[i];
         painter.save();
         painter.setTransform(look.view.transform(), true);
-        paintOutlines(painter, look, panel, look.colours.tints[i % look.colours.tints.size()]);
+        paintOutlines(painter, look, panel);
         painter.restore();
         const Block block = blockOf(panel, look, labels[i]);
         if (panel.grain) paintGrain(painter, look, *panel.grain, block);
         paintMarks(painter, look, panel);
         paintBlock(painter, look, panel, block);
     }
+    paintStrokes(painter, look, false);
 }
 
 }  // namespace coutil

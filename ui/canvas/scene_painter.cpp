@@ -81,6 +81,7 @@ void paintScene(QPainter& painter, const TableLook& look) {
     paintLetterings(painter, look);
     paintLevelNames(painter, look);
     paintCaption(painter, look);
+    paintLegend(painter, look);
     paintRulers(painter, look.area, look.view, look.scene.unit, look.scene.rulerZero, look.colours,
                 look.font);
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QFont>
+#include <QPen>
 #include <QRectF>
 
 #include "ui/canvas/flat_scene.h"
@@ -25,7 +26,7 @@ struct TableLook {
 // The static layer: paper, sheets, panels, levels, letters, rulers. Line widths are in px.
 void paintScene(QPainter& painter, const TableLook& look);
 
-// Panels with their tint, lines, marks and number.
+// Panels with their tint, lines, marks and number, and the lines of no panel under and over them.
 void paintPanels(QPainter& painter, const TableLook& look);
 
 // Level hairlines with their names at the left margin, seam names, caption: letters only where no
@@ -33,6 +34,15 @@ void paintPanels(QPainter& painter, const TableLook& look);
 void paintLevels(QPainter& painter, const TableLook& look);
 void paintLevelNames(QPainter& painter, const TableLook& look);
 void paintLetterings(QPainter& painter, const TableLook& look);
+
+// What the pens stand for: a stroke of each with its words, under the caption at the right.
+void paintLegend(QPainter& painter, const TableLook& look);
+
+// A pen of the scene in the look's theme, as wide in px at every zoom.
+[[nodiscard]] QPen penOf(const TableLook& look, const ScenePen& pen);
+
+// Height of the legend, px: what fitting leaves free at the top.
+[[nodiscard]] double legendHeightPx(const TableScene& scene, const QFont& font);
 
 // Widest level name, px: the margin that fitting leaves free on the left.
 [[nodiscard]] double levelMarginPx(const TableScene& scene, const QFont& font);

@@ -55,6 +55,7 @@ QRectF Table::openArea() const { return QRectF(rect()).adjusted(kSideRulerPx, kT
 QRectF Table::fittingArea() const {
     QRectF area = openArea().adjusted(kFitMarginPx, kFitMarginPx, -kFitMarginPx, -kFitMarginPx);
     area.setLeft(std::max(area.left(), kSideRulerPx + levelMarginPx(scene_, font()) + 8));
+    area.setTop(std::max(area.top(), kTopRulerPx + legendHeightPx(scene_, font()) + 12));
     return area;
 }
 

@@ -9,7 +9,8 @@ QRectF boundsOf(const TableScene& scene) {
     }
     for (const SceneSheet& sheet : scene.sheets) box |= sheet.frame;
     for (const SceneDrawing& drawing : scene.drawings) box |= drawing.place;
-    return box;
+    for (const SceneStroke& stroke : scene.strokes) box |= stroke.path.boundingRect();
+    return box | scene.room;
 }
 
 }  // namespace coutil

@@ -18,6 +18,31 @@ class QPainter;
 // millimetres with y UP; the benches build a scene, the table only shows it.
 namespace coutil {
 
+// Whose line it is, whatever the theme: the scene's own pen (pencil or ink), graphite, or the ink
+// of one confirmed revision with its colour and dash.
+struct ScenePen {
+    enum class Ink { scene, graphite, revision };
+    Ink ink = Ink::scene;
+    int revision = 0;       // its number
+    bool isPale = false;    // an old line: thinner, drawn back
+    bool isDotted = false;  // the second of two graphite lines
+
+    bool operator==(const ScenePen&) const = default;
+};
+
+// A line of no panel: looked at only, the pointer passes over it.
+struct SceneStroke {
+    QPainterPath path;
+    ScenePen pen;
+    bool isUnderPanels = false;  // under their lines, over their tint
+};
+
+// What a pen on the table stands for.
+struct SceneLegendRow {
+    ScenePen pen;
+    QString words;
+};
+
 // An edge of a panel on the table.
 struct SceneEdgeRef {
     int panel = -1;
@@ -46,6 +71,7 @@ struct ScenePanel {
     QRectF numberRoom;            // free place for the number; null: no number
     QRectF labelRoom;             // free place for the label
     QStringList label;            // its lines, may be empty; stands beneath where no room is
+    ScenePen pen;                 // of its sewing line and notches
 };
 
 // A level across all panels.
@@ -80,8 +106,11 @@ struct TableScene {
     std::vector<SceneLettering> letterings;
     std::vector<SceneSheet> sheets;
     std::vector<SceneDrawing> drawings;
-    QString caption;                           // quiet words in the upper right corner: "pencil"
-    QString emptyText;                         // in the middle, when nothing lies on the table
+    std::vector<SceneStroke> strokes;
+    std::vector<SceneLegendRow> legend;  // upper right, under the caption
+    QRectF room;        // what fitting shows besides what has a size; null: nothing
+    QString caption;    // quiet words in the upper right corner: "pencil"
+    QString emptyText;  // in the middle, when nothing lies on the table
     LengthUnit unit = LengthUnit::centimetre;  // of the rulers
     QPointF rulerZero;                         // the place both rulers call 0
     bool isPencil = true;                      // graphite and thinner, or ink
@@ -91,7 +120,8 @@ struct TableScene {
     }
 };
 
-// Everything that has a size: panels with their cutting lines, sheets, drawings. Null when empty.
+// Everything that has a size: panels with their cutting lines, sheets, drawings, strokes, and the
+// scene's room. Null when empty.
 [[nodiscard]] QRectF boundsOf(const TableScene& scene);
 
 // What is under a pointer, or picked.

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "ui/benches/compare_bench.h"
 #include "ui/benches/draft_bench.h"
 #include "ui/benches/measure_bench.h"
 #include "ui/benches/print_bench.h"
@@ -71,6 +72,8 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     layOut();
     addBench(new MeasureBench(document_, *table_, this));
     addBench(new DraftBench(document_, *table_, this));
+    compare_ = new CompareBench(document_, *table_, this);
+    addBench(compare_);
     addBench(new TraceBench(document_, *table_, this));
     print_ = new PrintBench(document_, *table_, this);
     addBench(print_);
@@ -96,7 +99,10 @@ void MainWindow::layOut() {
     auto* row = new QHBoxLayout(workbench);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
-    row->addWidget(table_, 1);
+    tables_ = new QVBoxLayout;
+    tables_->setSpacing(1);
+    tables_->addWidget(table_, 1);
+    row->addLayout(tables_, 1);
     row->addWidget(card_);
     middle_->addWidget(start_);
     middle_->addWidget(workbench);
@@ -115,6 +121,7 @@ void MainWindow::layOut() {
 void MainWindow::addBench(Bench* bench) {
     benches_.append(bench);
     card_->addBench(bench);
+    if (QWidget* under = bench->underTable()) tables_->addWidget(under, 1);
     jobLine_->addBench(bench->benchName(), static_cast<int>(benches_.size()));
     connect(bench, &Bench::hint, foot_, &StatusLine::showHint);
     connect(bench, &Bench::message, this, [this](const QString& text, bool isError) {
@@ -199,6 +206,11 @@ void MainWindow::showProblemCount() {
 
 void MainWindow::showWhetherPattern() {
     menus_->setPatternThere(document_.isOpen() && document_.drafted().pattern.has_value());
+}
+
+void MainWindow::compare(const StateRef& a, const StateRef& b) {
+    compare_->compare(a, b);
+    enterBench(static_cast<int>(benches_.indexOf(compare_)));
 }
 
 // A page that is open there stays open.

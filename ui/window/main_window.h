@@ -11,11 +11,13 @@
 #include "ui/window/ask_user.h"
 
 class QStackedWidget;
+class QVBoxLayout;
 
 namespace coutil {
 
 class Bench;
 class CardArea;
+class CompareBench;
 class Confirming;
 class FolioFiles;
 class HistoryActions;
@@ -29,6 +31,7 @@ class StatusLine;
 class Table;
 class TimelineStrip;
 class WindowMenus;
+struct StateRef;
 
 // The window: one line at the top, the message bar, the table with the bench's card at its right,
 // and the foot. Without an open folio the start screen takes the middle.
@@ -47,6 +50,8 @@ class MainWindow : public QMainWindow {
     // Opens the dialog of a paper, of what is on the table; a change sheet since `older`, or since
     // the parent of what is shown.
     PaperDialog& showPaper(PaperKind kind, const StateRef& older = {});
+    // Enters the Compare bench with both chosen.
+    void compare(const StateRef& a, const StateRef& b);
     // As the window was when it was last closed, within the screen it is on; the first time, on a
     // small screen, all of it. Before show().
     void placeOnScreen();
@@ -96,6 +101,7 @@ class MainWindow : public QMainWindow {
     QStackedWidget* middle_;
     StartScreen* start_;
     Table* table_;
+    QVBoxLayout* tables_ = nullptr;  // the table, and what a bench has under it
     CardArea* card_;
     HistoryActions* history_;
     TimelineStrip* timeline_;
@@ -105,7 +111,8 @@ class MainWindow : public QMainWindow {
     KeySheet* keySheet_ = nullptr;
     std::array<PaperDialog*, 3> papers_{};  // by PaperKind; made when first wanted
     QString otherWriterText_;      // said while a save waits for the maker's word; else empty
-    PrintBench* print_ = nullptr;  // one of the benches
+    PrintBench* print_ = nullptr;  // these two are among the benches
+    CompareBench* compare_ = nullptr;
     QList<Bench*> benches_;
     int benchIndex_ = -1;
 };

@@ -125,6 +125,7 @@ void MainWindow::connectTimeline() {
     const auto tell = [this](const QString& text) { messages_->say({text, false, {}, {}}); };
     connect(history_, &HistoryActions::failed, this, &MainWindow::fail);
     connect(history_, &HistoryActions::told, this, tell);
+    connect(history_, &HistoryActions::compareWanted, this, &MainWindow::compare);
     connect(history_, &HistoryActions::confirmWanted, confirming_, &Confirming::confirmPencil);
     connect(confirming_, &Confirming::failed, this, &MainWindow::fail);
     connect(confirming_, &Confirming::told, this, tell);
