@@ -366,6 +366,14 @@
         <source>Save the folio</source>
         <translation>Mappe speichern</translation>
     </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png)</translation>
+    </message>
+    <message>
+        <source>Attach photos</source>
+        <translation>Fotos anhängen</translation>
+    </message>
 </context>
 <context>
     <name>ChangeSheet</name>
@@ -881,6 +889,25 @@
     </message>
 </context>
 <context>
+    <name>FitScene</name>
+    <message>
+        <source>Drag along the seam: where the mark was read</source>
+        <translation>Entlang der Naht ziehen: wo die Marke abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>Drag along the seam: where the change ends above</source>
+        <translation>Entlang der Naht ziehen: wo die Änderung oben endet</translation>
+    </message>
+    <message>
+        <source>Drag along the seam: where the change ends below</source>
+        <translation>Entlang der Naht ziehen: wo die Änderung unten endet</translation>
+    </message>
+    <message>
+        <source>Drag across: how much each panel gives</source>
+        <translation>Quer ziehen: wie viel jedes Teil gibt</translation>
+    </message>
+</context>
+<context>
     <name>FittingPaper</name>
     <message>
         <source>You need somebody to help you. Never pin or cut on yourself, and never while you wear it without help.</source>
@@ -1063,6 +1090,61 @@
     <message>
         <source>Name the pencil</source>
         <translation>Bleistift benennen</translation>
+    </message>
+</context>
+<context>
+    <name>MarkForms</name>
+    <message>
+        <source>%1, at a seam</source>
+        <comment>pinned</comment>
+        <translation>%1, an einer Naht</translation>
+    </message>
+    <message>
+        <source>tuck pinned inside a panel</source>
+        <translation>Fältchen in einem Teil abgesteckt</translation>
+    </message>
+    <message>
+        <source>slit cut into a panel</source>
+        <translation>Schlitz in ein Teil geschnitten</translation>
+    </message>
+    <message>
+        <source>top or bottom edge raised</source>
+        <translation>Ober- oder Unterkante höher</translation>
+    </message>
+    <message>
+        <source>top or bottom edge lowered</source>
+        <translation>Ober- oder Unterkante tiefer</translation>
+    </message>
+</context>
+<context>
+    <name>MarkWords</name>
+    <message>
+        <source>%1 at %2</source>
+        <comment>seam at a seam position</comment>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>inside panel %1, %2</source>
+        <translation>in Teil %1, %2</translation>
+    </message>
+    <message>
+        <source>slit %1 long in panel %2 from the %3, %4 from its front end</source>
+        <translation>Schlitz von %1 in Teil %2, %3, %4 vom vorderen Ende</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>top or bottom edge, at a seam or panel</comment>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>pinned 8 mm</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>place: pinned 8 mm</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -2701,6 +2783,472 @@ Nahtzugabe: %4</translation>
     </message>
 </context>
 <context>
+    <name>coutil::FitAlterationList</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>alteration, why</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Left and right differ. Make both sides equal again:</source>
+        <translation>Links und rechts sind verschieden. Beide Seiten wieder gleich machen:</translation>
+    </message>
+    <message>
+        <source>Mean of both</source>
+        <translation>Mittel aus beiden</translation>
+    </message>
+    <message>
+        <source>Both sides equal, the mean of both</source>
+        <translation>Beide Seiten gleich, Mittel aus beiden</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Wie links</translation>
+    </message>
+    <message>
+        <source>Both sides equal, as the left</source>
+        <translation>Beide Seiten gleich, wie die linke</translation>
+    </message>
+    <message>
+        <source>As right</source>
+        <translation>Wie rechts</translation>
+    </message>
+    <message>
+        <source>Both sides equal, as the right</source>
+        <translation>Beide Seiten gleich, wie die rechte</translation>
+    </message>
+    <message>
+        <source>No alterations yet.</source>
+        <translation>Noch keine Änderungen.</translation>
+    </message>
+    <message>
+        <source>%1: counts</source>
+        <translation>%1: gilt</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitBench</name>
+    <message>
+        <source>Fit</source>
+        <translation>Anprobieren</translation>
+    </message>
+    <message>
+        <source>record a fitting</source>
+        <translation>Anprobe aufnehmen</translation>
+    </message>
+    <message>
+        <source>remove a fitting</source>
+        <translation>Anprobe entfernen</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>Marke %1</translation>
+    </message>
+    <message>
+        <source>remove a mark</source>
+        <translation>Marke entfernen</translation>
+    </message>
+    <message>
+        <source>attach photos</source>
+        <translation>Fotos anhängen</translation>
+    </message>
+    <message>
+        <source>remove a photo</source>
+        <translation>Foto entfernen</translation>
+    </message>
+    <message>
+        <source>Fitting</source>
+        <translation>Anprobe</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Alterations of the pencil</source>
+        <translation>Änderungen des Bleistiftstands</translation>
+    </message>
+    <message>
+        <source>Problems</source>
+        <translation>Probleme</translation>
+    </message>
+    <message>
+        <source>switch an alteration on</source>
+        <translation>Änderung einschalten</translation>
+    </message>
+    <message>
+        <source>switch an alteration off</source>
+        <translation>Änderung ausschalten</translation>
+    </message>
+    <message>
+        <source>remove an alteration</source>
+        <translation>Änderung entfernen</translation>
+    </message>
+    <message>
+        <source>make both sides equal</source>
+        <translation>beide Seiten gleich machen</translation>
+    </message>
+    <message>
+        <source>set a problem aside</source>
+        <translation>Problem zurückstellen</translation>
+    </message>
+    <message>
+        <source>take a problem back</source>
+        <translation>Problem zurückholen</translation>
+    </message>
+    <message>
+        <source>A confirmed revision is on the table; the first mark begins a pencil over it.</source>
+        <translation>Ein bestätigter Stand liegt auf dem Tisch; die erste Marke beginnt darüber einen Bleistiftstand.</translation>
+    </message>
+    <message>
+        <source>Pick a mark in the list, then click the spot on the photo it was read from.</source>
+        <translation>Eine Marke in der Liste wählen, dann die Stelle auf dem Foto anklicken, an der sie abgelesen wurde.</translation>
+    </message>
+    <message>
+        <source>A click ties this spot to the mark: %1.</source>
+        <translation>Ein Klick verbindet diese Stelle mit der Marke: %1.</translation>
+    </message>
+    <message>
+        <source>%1 · a click marks it here</source>
+        <translation>%1 · ein Klick setzt hier eine Marke</translation>
+    </message>
+    <message>
+        <source>drag on %1</source>
+        <translation>Ziehen an %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitHead</name>
+    <message>
+        <source>posted</source>
+        <translation>mit der Post</translation>
+    </message>
+    <message>
+        <source>in person</source>
+        <translation>persönlich</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>how it was fitted</source>
+        <translation>Art der Anprobe</translation>
+    </message>
+    <message>
+        <source>date of the fitting</source>
+        <translation>Datum der Anprobe</translation>
+    </message>
+    <message>
+        <source>what was tried on</source>
+        <translation>was anprobiert wurde</translation>
+    </message>
+    <message>
+        <source>who read the fitting</source>
+        <translation>wer abgelesen hat</translation>
+    </message>
+    <message>
+        <source>note of the fitting</source>
+        <translation>Notiz zur Anprobe</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>New fitting</source>
+        <translation>Neue Anprobe</translation>
+    </message>
+    <message>
+        <source>Remove this fitting</source>
+        <translation>Diese Anprobe entfernen</translation>
+    </message>
+    <message>
+        <source>Fitting</source>
+        <translation>Anprobe</translation>
+    </message>
+    <message>
+        <source>Fitted</source>
+        <translation>Anprobiert</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>Tried</source>
+        <translation>Probiert wurde</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <translation>Abgelesen von</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Something else is on the table than was tried on: marks are kept here, but nothing is drawn from them.</source>
+        <translation>Auf dem Tisch liegt etwas anderes, als anprobiert wurde: Marken bleiben hier vermerkt, aber nichts wird aus ihnen gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Show what was tried</source>
+        <translation>Zeigen, was anprobiert wurde</translation>
+    </message>
+    <message>
+        <source>Print the fitting sheet to post…</source>
+        <translation>Anprobebogen zum Verschicken drucken …</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>fitting: date, how</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>a pencil that is no more</source>
+        <translation>ein Bleistiftstand, den es nicht mehr gibt</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitMarkEditor</name>
+    <message>
+        <source>Mark</source>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Betrag</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>New mark</source>
+        <translation>Neue Marke</translation>
+    </message>
+    <message>
+        <source>Picked mark</source>
+        <translation>Gewählte Marke</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>Next mark</source>
+        <translation>Nächste Marke</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitMarkLine</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>place: pinned</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Off: kept, but nothing is drawn from it</source>
+        <translation>Aus: bleibt vermerkt, aber nichts wird daraus gezeichnet</translation>
+    </message>
+    <message>
+        <source>%1: counts</source>
+        <translation>%1: gilt</translation>
+    </message>
+    <message>
+        <source>Amount, %1</source>
+        <translation>Betrag, %1</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Remove this mark</source>
+        <translation>Diese Marke entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitMarkList</name>
+    <message>
+        <source>No marks yet. Click a seam on the table where it was pinned or cut open, and type the amount.</source>
+        <translation>Noch keine Marken. Auf dem Tisch eine Naht dort anklicken, wo sie abgesteckt oder aufgeschnitten wurde, und den Betrag eintippen.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitPhotoPart</name>
+    <message>
+        <source>JPEG or PNG. A copy is kept in the folio, without the place it was taken at.</source>
+        <translation>JPEG oder PNG. Eine Kopie bleibt in der Mappe, ohne den Ort der Aufnahme.</translation>
+    </message>
+    <message>
+        <source>Attach photos…</source>
+        <translation>Fotos anhängen …</translation>
+    </message>
+    <message>
+        <source>Photo %1, show it large</source>
+        <translation>Foto %1, groß zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitPhotoView</name>
+    <message>
+        <source>Remove photo</source>
+        <translation>Foto entfernen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitPlaceFields</name>
+    <message>
+        <source>Edge</source>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <source>Seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>Up from the waist</source>
+        <translation>Von der Taille aufwärts</translation>
+    </message>
+    <message>
+        <source>Length of the slit</source>
+        <translation>Länge des Schlitzes</translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation>Teil %1</translation>
+    </message>
+    <message>
+        <source>a height</source>
+        <translation>eine Höhe</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>From its front end</source>
+        <translation>Vom vorderen Ende</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>Bei</translation>
+    </message>
+    <message>
+        <source>%1 (not here)</source>
+        <translation>%1 (hier nicht)</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitProblemLine</name>
+    <message>
+        <source>Why it may stand</source>
+        <translation>Warum es so bleiben darf</translation>
+    </message>
+    <message>
+        <source>Set aside: %1</source>
+        <translation>Zurückgestellt: %1</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Set aside…</source>
+        <translation>Zurückstellen …</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitProblemPart</name>
+    <message>
+        <source>No problems.</source>
+        <translation>Keine Probleme.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitShapePart</name>
+    <message>
+        <source>The panel in front gives</source>
+        <translation>Das vordere Teil gibt</translation>
+    </message>
+    <message>
+        <source>Front panel gives</source>
+        <translation>Vorderes Teil gibt</translation>
+    </message>
+    <message>
+        <source>Fades above over</source>
+        <translation>Läuft oben aus über</translation>
+    </message>
+    <message>
+        <source>Fades below over</source>
+        <translation>Läuft unten aus über</translation>
+    </message>
+    <message>
+        <source>share of the panels</source>
+        <translation>Anteil der Teile</translation>
+    </message>
+    <message>
+        <source>to the edge</source>
+        <translation>bis zur Kante</translation>
+    </message>
+    <message>
+        <source>%1: carried to the edge</source>
+        <translation>%1: bis zur Kante durchgezogen</translation>
+    </message>
+    <message>
+        <source>where the change ends</source>
+        <translation>wo die Änderung endet</translation>
+    </message>
+    <message>
+        <source>Change of %1</source>
+        <translation>Änderung: %1</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::FitWelcome</name>
+    <message>
+        <source>No fitting yet</source>
+        <translation>Noch keine Anprobe</translation>
+    </message>
+    <message>
+        <source>A fitting is one trying-on of the mock-up. Where it is loose it is pinned smaller; where it is tight it is cut open. You measure the pins and the gaps, type them here where they are, and see the new line in pencil over the old one.</source>
+        <translation>Eine Anprobe ist ein Anprobieren des Probemodells. Wo es zu weit ist, wird es enger gesteckt; wo es spannt, wird es aufgeschnitten. Sie messen, was abgesteckt ist und wie weit es klafft, tippen es hier an Ort und Stelle ein und sehen die neue Linie mit Bleistift über der alten.</translation>
+    </message>
+    <message>
+        <source>The client may fit it far away: post the fitting sheet with the mock-up. It shows how to pin and cut, and has room for every reading.</source>
+        <translation>Die Kundin kann weit weg anprobieren: den Anprobebogen mit dem Probemodell verschicken. Er zeigt, wie gesteckt und geschnitten wird, und hat Platz für jede Ablesung.</translation>
+    </message>
+    <message>
+        <source>Print the fitting sheet to post…</source>
+        <translation>Anprobebogen zum Verschicken drucken …</translation>
+    </message>
+    <message>
+        <source>Record a fitting</source>
+        <translation>Anprobe aufnehmen</translation>
+    </message>
+</context>
+<context>
     <name>coutil::FolioFiles</name>
     <message>
         <source>Saved as %1.</source>
@@ -2905,18 +3453,6 @@ Nahtzugabe: %4</translation>
         <translation>Fenster</translation>
     </message>
     <message>
-        <source>1 2 3 4</source>
-        <translation>1 2 3 4</translation>
-    </message>
-    <message>
-        <source>Measure, Draft, Trace, Print</source>
-        <translation>Maßnehmen, Konstruieren, Abkopieren, Drucken</translation>
-    </message>
-    <message>
-        <source>Alt 1 to Alt 4</source>
-        <translation>Alt 1 bis Alt 4</translation>
-    </message>
-    <message>
         <source>the same while typing</source>
         <translation>dasselbe während der Eingabe</translation>
     </message>
@@ -3099,6 +3635,18 @@ Nahtzugabe: %4</translation>
     <message>
         <source>compare with what is shown</source>
         <translation>mit dem Gezeigten vergleichen</translation>
+    </message>
+    <message>
+        <source>1 2 3 4 5</source>
+        <translation>1 2 3 4 5</translation>
+    </message>
+    <message>
+        <source>Measure, Draft, Fit, Trace, Print</source>
+        <translation>Maßnehmen, Konstruieren, Anprobieren, Abkopieren, Drucken</translation>
+    </message>
+    <message>
+        <source>Alt 1 to Alt 5</source>
+        <translation>Alt 1 bis Alt 5</translation>
     </message>
 </context>
 <context>

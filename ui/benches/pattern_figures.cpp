@@ -2,7 +2,9 @@
 #include <QLocale>
 #include <cmath>
 
+#include "core/pattern/panel_key.h"
 #include "ui/benches/pattern_scene.h"
+#include "ui/words/alteration_words.h"
 #include "ui/words/trade_words.h"
 
 namespace coutil {
@@ -14,7 +16,7 @@ struct Words {
 };
 
 QString panelWord(const Pattern& pattern, const EdgeRef& ref) {
-    return Words::tr("panel %1").arg(QString::fromStdString(pattern.panels[ref.panel].name));
+    return Words::tr("panel %1").arg(panelName(panelKey(pattern.panels[ref.panel])));
 }
 
 QString seamFigures(const Pattern& pattern, const Seam& seam, LengthUnit unit) {

@@ -4,9 +4,11 @@
 #include <array>
 #include <cmath>
 
+#include "core/alterations/whole_pattern.h"
 #include "core/pattern/panel_key.h"
 #include "ui/benches/free_room.h"
 #include "ui/canvas/painter_path.h"
+#include "ui/words/alteration_words.h"
 #include "ui/words/trade_words.h"
 
 namespace coutil {
@@ -81,6 +83,32 @@ SceneEdgeRef sceneRef(const EdgeRef& ref) {
     return {static_cast<int>(ref.panel), static_cast<int>(ref.edge)};
 }
 
+void addLevels(TableScene& scene, const Pattern& pattern, double waistY) {
+    for (const Level& level : pattern.levels) {
+        scene.levels.push_back(
+            {levelName(level.name), levelFigures(level, scene.unit), level.heightMm + waistY});
+    }
+}
+
+// "left" over the row of the left panels, "right" over that of the right ones.
+void nameRows(TableScene& scene, const Pattern& pattern) {
+    for (const PanelSide side : {PanelSide::left, PanelSide::right}) {
+        QRectF row;
+        QPointF corner;
+        for (std::size_t p = 0; p < pattern.panels.size(); ++p) {
+            if (pattern.panels[p].side != side) continue;
+            const QRectF box = scene.panels[p].sewing.boundingRect();
+            if (row.isNull()) corner = QPointF(box.center().x(), box.bottom());
+            row |= box;
+        }
+        if (row.isNull()) continue;
+        SceneLettering& name = scene.letterings.emplace_back();
+        name.text = sideName(side == PanelSide::left ? BodySide::left : BodySide::right);
+        for (const double aboveMm : {9.0, 14.0, 20.0, 27.0})
+            name.places.push_back(corner + QPointF(0, aboveMm));
+    }
+}
+
 }  // namespace
 
 TableScene patternScene(const Pattern& pattern, LengthUnit unit) {
@@ -95,13 +123,15 @@ TableScene patternScene(const Pattern& pattern, LengthUnit unit) {
         SceneEdge& back = scene.panels[seam.back.panel].edges[seam.back.edge];
         front.partner = sceneRef(seam.back);
         back.partner = sceneRef(seam.front);
+        // A seam between the sides has its edges in two rows.
+        if (pattern.panels[seam.front.panel].side != pattern.panels[seam.back.panel].side) continue;
         scene.letterings.push_back(seamLettering(pattern, seam, placements));
     }
-    const double waistY = placements.empty() ? 0 : placements.front().shift.y();
-    for (const Level& level : pattern.levels) {
-        scene.levels.push_back(
-            {levelName(level.name), levelFigures(level, unit), level.heightMm + waistY});
-    }
+    if (placements.empty()) return scene;
+    addLevels(scene, pattern, placements.front().shift.y());
+    if (!isWhole(pattern)) return scene;
+    addLevels(scene, pattern, placements.back().shift.y());
+    nameRows(scene, pattern);
     return scene;
 }
 

@@ -37,11 +37,10 @@ class TableBench : public Bench {
     void followNow();                   // card and table show the document as it is
     void showSceneNow();                // only the table
     void pointWith(ProblemList& list);  // hovering lights, a click goes there
-
-  private:
     void light(const Problem& problem);
     void goTo(const Problem& problem);
 
+  private:
     FolioDocument& document_;
     Table& table_;
     bool isEntered_ = false;

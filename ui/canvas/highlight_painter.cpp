@@ -116,6 +116,7 @@ void paintHighlights(QPainter& painter, const TableLook& look, const TableHighli
     }
     paintPlace(painter, look, highlights.pointed);
     paintProblem(painter, look, highlights);
+    paintHandles(painter, look, highlights.handle);
     paintPlate(painter, look, highlights);
     painter.restore();
 }

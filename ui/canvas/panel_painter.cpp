@@ -129,6 +129,10 @@ void paintStrokes(QPainter& painter, const TableLook& look, bool areUnderPanels)
 
 void paintOutlines(QPainter& painter, const TableLook& look, const ScenePanel& panel) {
     painter.setBrush(Qt::NoBrush);
+    if (!panel.before.isEmpty()) {
+        painter.setPen(cosmetic(look.colours.before, kHairlinePx));
+        painter.drawPath(panel.before);
+    }
     if (!panel.cutting.isEmpty()) {
         painter.setPen(cosmetic(look.colours.cutting, kHairlinePx));
         painter.drawPath(panel.cutting);

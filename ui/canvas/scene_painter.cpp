@@ -79,6 +79,7 @@ void paintScene(QPainter& painter, const TableLook& look) {
     paintSheetNames(painter, look);
     paintLevels(painter, look);
     paintLetterings(painter, look);
+    paintSigns(painter, look);
     paintLevelNames(painter, look);
     paintCaption(painter, look);
     paintLegend(painter, look);

@@ -44,6 +44,9 @@ void paintLegend(QPainter& painter, const TableLook& look);
 // Height of the legend, px: what fitting leaves free at the top.
 [[nodiscard]] double legendHeightPx(const TableScene& scene, const QFont& font);
 
+// Signs with their words.
+void paintSigns(QPainter& painter, const TableLook& look);
+
 // Widest level name, px: the margin that fitting leaves free on the left.
 [[nodiscard]] double levelMarginPx(const TableScene& scene, const QFont& font);
 
@@ -56,7 +59,9 @@ struct TableHighlights {
     int problemPanel = -1;
     QString plate;
     QPointF platePx;
+    QString handle;  // id of the one under the pointer or dragged
 };
+void paintHandles(QPainter& painter, const TableLook& look, const QString& hotHandle);
 void paintHighlights(QPainter& painter, const TableLook& look, const TableHighlights& highlights);
 
 }  // namespace coutil

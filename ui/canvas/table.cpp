@@ -34,7 +34,7 @@ void Table::setScene(TableScene scene) {
         emit pickedChanged(highlights_.picked);
     }
     if (!stillThere(highlights_.pointed)) highlights_.pointed = {};
-    highlights_.plate = figuresOf(highlights_.pointed);
+    highlights_.plate = platedFigures();
     highlights_.problemAtMm.reset();
     highlights_.problemPanel = -1;
     redrawLayer();

@@ -19,6 +19,8 @@ namespace coutil {
 // fingers pan, pinch zooms, middle or space drag pans, F fits, + and - zoom, arrows pan while
 // nothing is picked. Tab goes through the panels; with a panel picked up and down go through its
 // edges, Esc lets go.
+// Handles of the scene can be dragged; Esc gives a drag up. The table only tells where a handle is
+// wanted: whoever made the scene makes another with the handle there.
 class Table : public QWidget {
     Q_OBJECT
 
@@ -47,6 +49,10 @@ class Table : public QWidget {
     void pick(const TablePlace& place);
     void pickPanel(int panel);  // -1 lets go
 
+    // The handle under a place of the screen, and the one being dragged; empty: none.
+    [[nodiscard]] QString handleAt(const QPointF& px) const;
+    [[nodiscard]] const QString& draggedHandle() const { return draggedHandle_; }
+
     // Lights the place of a problem; a panel of -1 and no point put the light out.
     void lightProblem(int panel, std::optional<QPointF> atMm);
     [[nodiscard]] std::optional<QPointF> litProblem() const { return highlights_.problemAtMm; }
@@ -57,7 +63,11 @@ class Table : public QWidget {
   signals:
     void pointedAt(const coutil::TablePlace& place);
     void pickedChanged(const coutil::TablePlace& place);
-    void clicked(const coutil::TablePlace& place);    // with the left button, without a drag
+    void clicked(const coutil::TablePlace& place);  // with the left button, without a drag
+    void clickedAt(const coutil::TablePlace& place, const QPointF& mm);  // the same click, where
+    void handleDragged(const QString& id, const QPointF& mm);            // at every move
+    void handleReleased(const QString& id);
+    void handleGivenUp(const QString& id);            // Esc: as if it had never been touched
     void letGo();                                     // Esc with nothing picked
     void activated(const coutil::TablePlace& place);  // double click, or Enter on what is picked
     void pointerAt(std::optional<QPointF> mm);        // nothing when it left
@@ -84,6 +94,11 @@ class Table : public QWidget {
     [[nodiscard]] QRectF fittingArea() const;
     [[nodiscard]] TableLook look() const;
     [[nodiscard]] QString figuresOf(const TablePlace& place) const;
+    [[nodiscard]] QString platedFigures() const;  // of what is pointed at, at the pointer
+    bool takeHandle(const QPointF& px);
+    void dragHandle(const QPointF& px);
+    void dropHandle(bool isGivenUp);
+    void pointToHandle(const QPointF& px);
     [[nodiscard]] bool stillThere(const TablePlace& place) const;
     void changeView(const TableView& view, bool isFitted);
     void redrawLayer();
@@ -106,6 +121,8 @@ class Table : public QWidget {
     bool isSpaceHeld_ = false;
     bool isPanning_ = false;
     bool wasDragged_ = false;
+    QString draggedHandle_;
+    QPointF heldOffPx_;  // from the pointer to the handle's middle
     QPointF pressedPx_;
     QPointF lastPx_;
 };

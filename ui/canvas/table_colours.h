@@ -14,6 +14,7 @@ struct TableColours {
     QColor ink;                   // confirmed sewing lines
     QColor graphite;              // pencil sewing lines
     QColor cutting;
+    QColor before;  // lines as they were
     QColor level;
     QColor waist;
     QColor text;

@@ -37,6 +37,10 @@ void Table::keyPressEvent(QKeyEvent* event) {
             emit activated(picked());
             return;
         case Qt::Key_Escape:
+            if (!draggedHandle_.isEmpty()) {
+                dropHandle(true);
+                return;
+            }
             if (picked().kind == TablePlace::Kind::nothing) {
                 emit letGo();
                 break;

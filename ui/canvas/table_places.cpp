@@ -51,13 +51,26 @@ QString Table::figuresOf(const TablePlace& place) const {
     return {};
 }
 
+// An edge may tell other figures at each of its places.
+QString Table::platedFigures() const {
+    const TablePlace& place = highlights_.pointed;
+    if (!draggedHandle_.isEmpty() || !stillThere(place)) return {};
+    if (place.kind == TablePlace::Kind::edge) {
+        const SceneEdge& edge = scene_.panels[static_cast<std::size_t>(place.panel)]
+                                    .edges[static_cast<std::size_t>(place.edge)];
+        if (edge.figuresAt) return edge.figuresAt(view_.toMm(highlights_.platePx));
+    }
+    return figuresOf(place);
+}
+
 void Table::pointTo(const QPointF& px) {
+    pointToHandle(px);
     const TablePlace place = placeAt(px);
     const bool isOther = place != highlights_.pointed;
     highlights_.platePx = px;
     if (!isOther && highlights_.plate.isEmpty()) return;
     highlights_.pointed = place;
-    highlights_.plate = figuresOf(place);
+    highlights_.plate = platedFigures();
     update();
     if (!isOther) return;
     emit pointedAt(place);

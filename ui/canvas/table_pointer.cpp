@@ -64,13 +64,17 @@ void Table::mousePressEvent(QMouseEvent* event) {
         (event->button() == Qt::LeftButton && isSpaceHeld_)) {
         isPanning_ = true;
         setCursor(Qt::ClosedHandCursor);
+    } else if (event->button() == Qt::LeftButton) {
+        takeHandle(pressedPx_);
     }
 }
 
 void Table::mouseMoveEvent(QMouseEvent* event) {
     const QPointF px = event->position();
     if (QPointF(px - pressedPx_).manhattanLength() > kDragStartsPx) wasDragged_ = true;
-    if (isPanning_) {
+    if (!draggedHandle_.isEmpty()) {
+        if (wasDragged_) dragHandle(px);
+    } else if (isPanning_) {
         changeView(view_.pannedBy(px - lastPx_), false);
         lastPx_ = px;
     } else {
@@ -84,10 +88,16 @@ void Table::mouseReleaseEvent(QMouseEvent* event) {
         stopPanning();
         return;
     }
-    if (event->button() != Qt::LeftButton || wasDragged_) return;
+    if (event->button() != Qt::LeftButton) return;
+    if (!draggedHandle_.isEmpty()) {
+        dropHandle(false);
+        return;
+    }
+    if (wasDragged_) return;
     const TablePlace place = placeAt(event->position());
     pick(place);
     emit clicked(place);
+    emit clickedAt(place, view_.toMm(event->position()));
 }
 
 void Table::mouseDoubleClickEvent(QMouseEvent* event) {
@@ -109,6 +119,7 @@ void Table::stopPanning() {
 void Table::leaveEvent(QEvent*) {
     highlights_.pointed = {};
     highlights_.plate.clear();
+    highlights_.handle.clear();
     update();
     emit pointedAt({});
     emit pointerAt(std::nullopt);

@@ -57,6 +57,8 @@ struct SceneEdge {
     QPainterPath path;
     bool isFold = false;                  // drawn dash-dotted
     std::optional<SceneEdgeRef> partner;  // the other edge of the same seam
+    // What is shown instead of `figures` while the pointer is on it, by the place in mm.
+    std::function<QString(const QPointF&)> figuresAt;
 };
 
 struct ScenePanel {
@@ -65,6 +67,7 @@ struct ScenePanel {
     std::vector<SceneEdge> edges;
     QPainterPath sewing;   // closed
     QPainterPath cutting;  // closed; empty where no allowance is shown
+    QPainterPath before;   // lines as they were, thin and pale under the others; may be empty
     std::vector<QLineF> notches;
     std::vector<QLineF> levels;   // only where levels do not run across the whole table
     std::optional<QLineF> grain;  // lower end, upper end
@@ -94,6 +97,24 @@ struct SceneSheet {
     QRectF nameRoom;  // free of lines; null where the name finds no place
 };
 
+// A sign of constant size at a place of the pattern, with a few words beside it.
+struct SceneSign {
+    enum class Shape { towards, apart, along, dot };  // arrows to each other, away, one; no arrow
+    Shape shape = Shape::dot;
+    QPointF atMm;
+    QPointF direction{1, 0};  // unit length, y up: of the arrows
+    QString words;            // right of the sign
+    bool isPale = false;      // does not count now
+    bool isLit = false;       // picked
+};
+
+// A place that can be dragged.
+struct SceneHandle {
+    QString id;
+    QPointF atMm;
+    QString words;  // what dragging it does, for the foot of the window
+};
+
 // Something that paints itself, in mm with y DOWN from the upper left corner of `place`.
 struct SceneDrawing {
     QRectF place;
@@ -107,6 +128,8 @@ struct TableScene {
     std::vector<SceneSheet> sheets;
     std::vector<SceneDrawing> drawings;
     std::vector<SceneStroke> strokes;
+    std::vector<SceneSign> signs;
+    std::vector<SceneHandle> handles;
     std::vector<SceneLegendRow> legend;  // upper right, under the caption
     QRectF room;        // what fitting shows besides what has a size; null: nothing
     QString caption;    // quiet words in the upper right corner: "pencil"

@@ -66,6 +66,9 @@ class FolioDocument : public QObject {
     // one field, one slider drag); a step that ends where it began vanishes. endMerging() closes
     // such a run.
     void change(const Folio& after, const QString& words, const QString& mergeKey = {});
+    // A change made elsewhere that may have begun a pencil, which is then shown; a run of merging
+    // steps goes on in it.
+    void take(const PencilChange& changed, const QString& words, const QString& mergeKey = {});
     void changeStyle(const Style& style, const QString& words, const QString& mergeKey = {});
     // The pencil on the table. Over a confirmed revision a pencil is begun from it, and the change
     // goes there.
@@ -101,7 +104,6 @@ class FolioDocument : public QObject {
     void show(Folio folio, std::filesystem::path file);
     void redraft();
     void showNewest();  // when what was shown is gone
-    void take(const PencilChange& changed, const QString& words, const QString& mergeKey);
     void dropWorkingCopy();
     [[nodiscard]] std::optional<Problem> writeWorkingCopy();
 

@@ -59,6 +59,12 @@ std::optional<Confirmation> DialogAskUser::confirmation(QWidget* window,
     return dialog.confirmation();
 }
 
+QStringList DialogAskUser::picturesToAttach(QWidget* window) {
+    const QString filter = words(QT_TRANSLATE_NOOP("AskUser", "Photos (*.jpg *.jpeg *.png)"));
+    return QFileDialog::getOpenFileNames(
+        window, words(QT_TRANSLATE_NOOP("AskUser", "Attach photos")), {}, filter);
+}
+
 LeaveChoice QueuedAnswers::unsavedChanges(QWidget*, const QString&) {
     ++asked;
     if (!leaveChoices.isEmpty()) return leaveChoices.takeFirst();
@@ -75,6 +81,11 @@ std::optional<Confirmation> QueuedAnswers::confirmation(QWidget*, const ConfirmO
     if (!confirmations.isEmpty()) return confirmations.takeFirst();
     ++unanswered;
     return std::nullopt;
+}
+
+QStringList QueuedAnswers::picturesToAttach(QWidget*) {
+    const QString file = nextFile();
+    return file.isEmpty() ? QStringList() : QStringList{file};
 }
 
 QString QueuedAnswers::nextFile() {

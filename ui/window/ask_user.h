@@ -2,6 +2,7 @@
 
 #include <QList>
 #include <QString>
+#include <QStringList>
 #include <optional>
 
 #include "core/revision/confirm.h"
@@ -30,6 +31,8 @@ class AskUser {
     // A pencil is about to be confirmed; nothing when the maker thought better of it.
     [[nodiscard]] virtual std::optional<Confirmation> confirmation(QWidget* window,
                                                                    const ConfirmOffer& offer) = 0;
+    // Pictures to attach; none when the maker thought better of it.
+    [[nodiscard]] virtual QStringList picturesToAttach(QWidget* window) = 0;
 };
 
 class DialogAskUser : public AskUser {
@@ -39,6 +42,7 @@ class DialogAskUser : public AskUser {
     [[nodiscard]] QString fileToSave(QWidget* window, const QString& suggestion) override;
     [[nodiscard]] std::optional<Confirmation> confirmation(QWidget* window,
                                                            const ConfirmOffer& offer) override;
+    [[nodiscard]] QStringList picturesToAttach(QWidget* window) override;
 };
 
 // Answers in the order they were queued. A question without an answer is answered with stay and an
@@ -50,6 +54,7 @@ class QueuedAnswers : public AskUser {
     [[nodiscard]] QString fileToSave(QWidget* window, const QString& suggestion) override;
     [[nodiscard]] std::optional<Confirmation> confirmation(QWidget* window,
                                                            const ConfirmOffer& offer) override;
+    [[nodiscard]] QStringList picturesToAttach(QWidget* window) override;
 
     QList<LeaveChoice> leaveChoices;
     QList<QString> files;

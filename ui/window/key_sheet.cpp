@@ -42,8 +42,8 @@ QWidget* chapter(const QString& title, const QList<Line>& lines) {
 
 QWidget* windowKeys() {
     return chapter(KeySheet::tr("Window"),
-                   {{KeySheet::tr("1 2 3 4"), KeySheet::tr("Measure, Draft, Trace, Print")},
-                    {KeySheet::tr("Alt 1 to Alt 4"), KeySheet::tr("the same while typing")},
+                   {{KeySheet::tr("1 2 3 4 5"), KeySheet::tr("Measure, Draft, Fit, Trace, Print")},
+                    {KeySheet::tr("Alt 1 to Alt 5"), KeySheet::tr("the same while typing")},
                     {KeySheet::tr("Tab"), KeySheet::tr("next field, next part of the window")},
                     {KeySheet::tr("F1 or ?"), KeySheet::tr("this sheet")}});
 }

@@ -14,6 +14,8 @@
 
 #include "ui/benches/compare_bench.h"
 #include "ui/benches/draft_bench.h"
+#include "ui/benches/fit_bench.h"
+#include "ui/benches/fit_photo.h"
 #include "ui/benches/measure_bench.h"
 #include "ui/benches/print_bench.h"
 #include "ui/benches/trace_bench.h"
@@ -72,6 +74,8 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     layOut();
     addBench(new MeasureBench(document_, *table_, this));
     addBench(new DraftBench(document_, *table_, this));
+    fit_ = new FitBench(document_, *table_, this);
+    addBench(fit_);
     compare_ = new CompareBench(document_, *table_, this);
     addBench(compare_);
     addBench(new TraceBench(document_, *table_, this));
@@ -82,6 +86,7 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     connectMenus();
     connectFoot();
     connectTimeline();
+    connectFit();
     setAcceptDrops(true);
     resize(kUsualSize);
     table_->setWheelPans(menus_->wheelPans->isChecked());
@@ -288,7 +293,13 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 
 void MainWindow::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
-    files_->openFile(droppedFolio(event->mimeData()));
+    const QString file = droppedFolio(event->mimeData());
+    if (isPictureFile(file) && document_.isOpen()) {
+        enterBench(static_cast<int>(benches_.indexOf(fit_)));
+        fit_->attachPhotos({file});
+    } else {
+        files_->openFile(file);
+    }
 }
 
 }  // namespace coutil

@@ -19,6 +19,7 @@ class Bench;
 class CardArea;
 class CompareBench;
 class Confirming;
+class FitBench;
 class FolioFiles;
 class HistoryActions;
 class JobLine;
@@ -82,6 +83,7 @@ class MainWindow : public QMainWindow {
     void connectFoot();
     void connectTimeline();
     void tellPencilBegun(const QString& revision);
+    void connectFit();
     void showDocument();
     void showTitle();
     void showPosition(std::optional<QPointF> mm);
@@ -110,9 +112,10 @@ class MainWindow : public QMainWindow {
     Confirming* confirming_;
     KeySheet* keySheet_ = nullptr;
     std::array<PaperDialog*, 3> papers_{};  // by PaperKind; made when first wanted
-    QString otherWriterText_;      // said while a save waits for the maker's word; else empty
-    PrintBench* print_ = nullptr;  // these two are among the benches
+    QString otherWriterText_;  // said while a save waits for the maker's word; else empty
+    FitBench* fit_ = nullptr;  // three of the benches
     CompareBench* compare_ = nullptr;
+    PrintBench* print_ = nullptr;
     QList<Bench*> benches_;
     int benchIndex_ = -1;
 };

@@ -1,5 +1,6 @@
 #include <QShortcut>
 
+#include "ui/benches/fit_bench.h"
 #include "ui/benches/print_bench.h"
 #include "ui/canvas/table.h"
 #include "ui/timeline/history_actions.h"
@@ -143,6 +144,11 @@ void MainWindow::tellPencilBegun(const QString& revision) {
                         .arg(revisionName(*parent)),
                     false, tr("Show revision"),
                     [this, revision] { document_.showRevision(revision.toStdString()); }});
+}
+
+void MainWindow::connectFit() {
+    connect(fit_, &FitBench::photoFilesWanted, this,
+            [this] { fit_->attachPhotos(files_->ask().picturesToAttach(this)); });
 }
 
 void MainWindow::connectFoot() {

@@ -22,7 +22,7 @@ TEST(TableColours, textAndLinesStandOutOnPaperAndTints) {
             EXPECT_GE(contrast(c.text, ground), 4.5) << dark << ground.name().toStdString();
             EXPECT_GE(contrast(c.waist, ground), 4.5) << dark << ground.name().toStdString();
             for (const QColor& line :
-                 {c.ink, c.graphite, c.cutting, c.level, c.sheet, c.halo, c.problem}) {
+                 {c.ink, c.graphite, c.cutting, c.before, c.level, c.sheet, c.halo, c.problem}) {
                 EXPECT_GE(contrast(line, ground), 3)
                     << dark << line.name().toStdString() << " on " << ground.name().toStdString();
             }

@@ -23,7 +23,7 @@ class KeysTest : public WindowTest {};
 
 TEST_F(KeysTest, figuresEnterTheBenchesInTheOrderOfTheJob) {
     window_->files().openDemo();
-    const QStringList names{"Measure", "Draft", "Compare", "Trace", "Print"};
+    const QStringList names{"Measure", "Draft", "Fit", "Compare", "Trace", "Print"};
     ASSERT_EQ(window_->benches().size(), names.size());
     for (int i = static_cast<int>(window_->benches().size()) - 1; i >= 0; --i) {
         window_->table().setFocus();
