@@ -112,8 +112,10 @@ void drawPair(SvgWriter& svg, const PlacedPair& pair) {
     drawRegister(svg, id, pair.any(), shift);
     if (pair.a != nullptr) drawEdges(svg, id + "-a", "old", *pair.a, pair.shiftOfA);
     if (pair.b != nullptr) drawEdges(svg, id + "-b", "new", *pair.b, pair.shiftOfB);
-    const auto& grain = pair.any().grain;
-    svg.text(pair.key, (grain[0] + grain[1]) / 2 + shift + Vector(kLetteringMm, 0), kNameMm);
+    // Below the grain line, about in the middle: a letter is some 0.55 of its height wide.
+    const Vector belowGrain(-0.275 * kNameMm * static_cast<double>(pair.key.size()),
+                            -1.6 * kNameMm);
+    svg.text(pair.key, pair.any().grain[0] + shift + belowGrain, kNameMm);
     svg.endGroup();
 }
 
