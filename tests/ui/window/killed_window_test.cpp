@@ -16,7 +16,7 @@ class KilledWindow : public testing::Test {
   protected:
     void SetUp() override {
         ASSERT_TRUE(home_.isValid());
-        ASSERT_FALSE(writeFolio(singersFolio(), pathOf(folio_)));
+        ASSERT_FALSE(writeFolio(singer_, pathOf(folio_)));
     }
 
     // A home of its own; no display.
@@ -35,6 +35,7 @@ class KilledWindow : public testing::Test {
         return child.readLine().trimmed();
     }
 
+    const Folio singer_ = singersFolio();
     QTemporaryDir home_;
     QString folio_ = home_.filePath("singer.coutil");
 };
@@ -46,7 +47,7 @@ TEST_F(KilledWindow, unsavedWorkIsOfferedByTheNextStart) {
     child.kill();
     ASSERT_TRUE(child.waitForFinished(30'000));
     EXPECT_EQ(child.exitStatus(), QProcess::CrashExit);
-    EXPECT_EQ(*readFolio(pathOf(folio_)), singersFolio()) << "the folio holds the old state";
+    EXPECT_EQ(*readFolio(pathOf(folio_)), singer_) << "the folio holds the old state";
 
     QProcess next;
     start(next, {"look"});
