@@ -18,6 +18,12 @@ struct Words {
 
 bool isNothing(std::optional<double> mm) { return mm && std::abs(*mm) < kSmallestToldMm; }
 
+// A level over the top edge, which neither reaches, did not change either.
+bool isUnchanged(std::optional<double> a, std::optional<double> b,
+                 std::optional<double> difference) {
+    return (!a && !b) || isNothing(difference);
+}
+
 QString withSide(const QString& name, PanelSide side) {
     if (side == PanelSide::both) return name;
     return name + QLatin1Char(' ') +
@@ -50,7 +56,7 @@ FigureTable girths(const ComparedStates& states, LengthUnit unit) {
              {figureText(level.bodyMm, unit), figureText(level.aMm, unit),
               figureText(level.bMm, unit), differenceText(level.differenceMm, unit)},
              placeOnLevel(states, level.level),
-             isNothing(level.differenceMm)});
+             isUnchanged(level.aMm, level.bMm, level.differenceMm)});
     }
     return table;
 }
@@ -125,7 +131,7 @@ FigureTable edgeHeights(const ComparedStates& states, LengthUnit unit) {
              {differenceText(height.aMm, unit), differenceText(height.bMm, unit),
               differenceText(height.differenceMm, unit)},
              at ? placeOnSeam(states, height.seam, height.side, *at) : ComparedPlace{},
-             isNothing(height.differenceMm)});
+             isUnchanged(height.aMm, height.bMm, height.differenceMm)});
     }
     return table;
 }
