@@ -6,6 +6,7 @@
 #include "app/command_line/messages.h"
 #include "app/command_line/opened_garment.h"
 #include "app/command_line/shared_options.h"
+#include "core/revision/drift.h"
 #include "core/revision/set_aside.h"
 #include "core/store/folio_file.h"
 #include "core/store/report_formats.h"
@@ -36,6 +37,16 @@ GarmentCheck checked(const Folio& folio, const Garment& garment, const ChosenRev
     return check;
 }
 
+// What is to be said of the confirmed revisions, whichever state is looked at. That their ink is
+// what was confirmed was shown by reading the file.
+void addHistory(const Folio& folio, const Garment& garment, GarmentCheck& check) {
+    const std::vector<Problem> drift = driftIn(folio, garment);
+    check.problems.insert(check.problems.end(), drift.begin(), drift.end());
+    for (const Shared<Revision>& revision : garment.revisions)
+        if (const std::string& text = revision->content().errorsAccepted; !text.empty())
+            check.acceptedErrors.push_back({revision->number(), text});
+}
+
 bool isWorthAnExitCode(const GarmentCheck& check) {
     return std::ranges::any_of(check.problems,
                                [](const Problem& p) { return p.severity != Severity::note; });
@@ -53,6 +64,7 @@ ExitCode run(const Call& call) {
             chosenRevision(garment, call.value("--revision").value_or("latest"), call);
         if (!chosen) return failedBy(chosen.problems);
         checks.push_back(checked(*folio, garment, *chosen));
+        addHistory(*folio, garment, checks.back());
     }
     const auto sentence = [&](const Problem& p) { return sentenceLine(p, folio->unit); };
     const ExitCode given = giveResult(

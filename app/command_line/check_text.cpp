@@ -46,6 +46,15 @@ void CheckText::writeCheck(const GarmentCheck& check) {
                       .arg(name, severityName(problem.severity),
                            QString::fromStdString(sentenceLine(problem, unit_)));
     }
+    for (const AcceptedErrors& accepted : check.acceptedErrors) {
+        QStringList parts = QString::fromStdString(accepted.text).split(QLatin1Char('\n'));
+        const QString reason = parts.takeFirst().simplified();
+        lines_ << tr("%1: errors that were accepted when revision %2 was confirmed (%3): %4")
+                      .arg(name)
+                      .arg(accepted.revision)
+                      .arg(parts.size())
+                      .arg(reason);
+    }
     if (check.problems.empty()) lines_ << tr("%1: no problems").arg(name);
     for (const Estimate& estimate : check.estimates) {
         lines_ << tr("%1: estimated: %2 %3, give or take %4 (%5)")

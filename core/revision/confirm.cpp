@@ -33,11 +33,7 @@ std::vector<Problem> refused(const Garment& garment, std::vector<Problem> errors
 std::string accepted(const std::vector<Problem>& errors, const std::string& reason) {
     if (errors.empty()) return {};
     std::string text = reason;
-    for (const Problem& error : errors) {
-        text.append("\n").append(keyOf(error.code));
-        for (const std::string* part : {&error.subject, &error.panel})
-            if (!part->empty()) text.append(" ").append(*part);
-    }
+    for (const Problem& error : errors) text.append("\n").append(acceptedErrorLine(error));
     return text;
 }
 
@@ -49,6 +45,13 @@ int nextNumber(const Garment& garment) {
 }
 
 }  // namespace
+
+std::string acceptedErrorLine(const Problem& error) {
+    std::string line(keyOf(error.code));
+    for (const std::string* part : {&error.subject, &error.panel})
+        if (!part->empty()) line.append(" ").append(*part);
+    return line;
+}
 
 Outcome<Folio> pencilConfirmed(const Folio& folio, std::size_t garment, const std::string& pencil,
                                const DraftedPencil& drafted, const Confirmation& confirmation,

@@ -35,11 +35,14 @@ using WriteRecipe = std::function<std::string(const Recipe&)>;
 // (subject: "date", detail: as typed), confirmRefused (subject: the garment) followed by the errors
 // that stand, where there is no reason; also with one where there is no pattern or ink can't hold
 // it. Problems of recipeOf(). With a reason `errorsAccepted` is the reason and under it a line an
-// error: its key, and subject and panel where it has them.
+// error (acceptedErrorLine).
 [[nodiscard]] Outcome<Folio> pencilConfirmed(const Folio& folio, std::size_t garment,
                                              const std::string& pencil,
                                              const DraftedPencil& drafted,
                                              const Confirmation& confirmation,
                                              const WriteRecipe& writeRecipe);
+
+// How an accepted error is kept: its key, and subject and panel where it has them.
+[[nodiscard]] std::string acceptedErrorLine(const Problem& error);
 
 }  // namespace coutil

@@ -16,13 +16,6 @@ std::optional<T> taken(Outcome<T> outcome, std::vector<Problem>& problems) {
     return std::move(outcome.value);
 }
 
-// Allowances lie outside the panels: they make no other block.
-bool makesAnotherBlock(const Style& now, const Style& before) {
-    Style alike = now;
-    alike.allowance = before.allowance;
-    return alike != before;
-}
-
 // Readings of a revision's own set, whatever became of the folio's.
 std::optional<Body> bodyOf(const MeasurementSet& set, std::vector<Problem>& problems) {
     return taken(completeBody(set), problems);

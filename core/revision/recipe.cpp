@@ -39,4 +39,10 @@ Outcome<Recipe> recipeOf(const Folio& folio, const Pencil& pencil) {
     return recipe;
 }
 
+bool makesAnotherBlock(const Style& now, const Style& before) {
+    Style alike = now;
+    alike.allowance = before.allowance;
+    return alike != before;
+}
+
 }  // namespace coutil

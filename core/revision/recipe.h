@@ -17,4 +17,8 @@ namespace coutil {
 // measurementMissing where the set in force is not in the folio (subject: its id).
 [[nodiscard]] Outcome<Recipe> recipeOf(const Folio& folio, const Pencil& pencil);
 
+// Whether a style asks for another block than the one before. Allowances lie outside the panels:
+// they make no other block.
+[[nodiscard]] bool makesAnotherBlock(const Style& now, const Style& before);
+
 }  // namespace coutil

@@ -20,6 +20,7 @@ struct ComparisonReport {
 };
 
 // What `compare --json` prints; fields in DEVELOPERS.md. All mm; what is absent is null.
+// Alterations stand there as writeAlterationsJson() writes them, with their revision beside them.
 [[nodiscard]] std::string writeComparisonJson(const ComparisonReport& report);
 
 // How a revision is drawn over another: a colour ("#0072b2"), dashes in mm (empty: unbroken), and

@@ -25,7 +25,8 @@ inline constexpr std::size_t kLargestPhotoBytes = std::size_t{12} << 20;
 // Writes a folio as a whole: beside the target, read back and compared, synced, then renamed over
 // it. Killed at any moment, the target holds the old or the new state. Problems: fileUnwritable,
 // diskFull, photoTooLarge (subject: its caption or id; figures "bytes", "limit"); then nothing was
-// changed.
+// changed. A folio that would take a confirmed revision away from the file that stands there is
+// refused: fileUnwritable (detail: its garment, figure "revision": its number).
 [[nodiscard]] std::optional<Problem> writeFolio(const Folio& folio,
                                                 const std::filesystem::path& file);
 

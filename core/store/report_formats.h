@@ -14,12 +14,19 @@ namespace coutil {
 // style and timeline.
 [[nodiscard]] std::string writeFolioInfoJson(const Folio& folio);
 
+// Errors that stood when a revision was confirmed: the reason, and under it a line an error.
+struct AcceptedErrors {
+    int revision = 0;
+    std::string text;
+};
+
 // What `check` found out about one garment.
 struct GarmentCheck {
     std::string garment;
     std::string revision = "pencil";
     std::vector<Problem> problems;
     std::vector<Estimate> estimates;
+    std::vector<AcceptedErrors> acceptedErrors{};  // of all its revisions
 };
 
 // What `check --json` prints; the file has been read, so it is sound.

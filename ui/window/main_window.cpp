@@ -55,6 +55,12 @@ QString droppedFolio(const QMimeData* data) {
     return {};
 }
 
+// Another program has confirmed in the file since; under another name both are kept.
+bool wouldLoseRevision(const Problem& problem) {
+    return problem.code == ProblemCode::fileUnwritable &&
+           std::ranges::find(problem.figures, "revision", &Figure::name) != problem.figures.end();
+}
+
 }  // namespace
 
 MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
@@ -232,7 +238,13 @@ void MainWindow::pointAtProblems() {
 }
 
 void MainWindow::fail(const Problem& problem) {
-    messages_->say({problemSentence(problem, document_.folio().unit), true, {}, {}});
+    const QString said = problemSentence(problem, document_.folio().unit);
+    if (!wouldLoseRevision(problem)) {
+        messages_->say({said, true, {}, {}});
+        return;
+    }
+    otherWriterText_ = said;
+    messages_->say({said, true, tr("Save as…"), [this] { files_->saveAs(); }});
 }
 
 // Nothing is written until the maker has chosen.

@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/store/comparison_formats.h"
+#include "core/store/text_formats/fit_json.h"
 #include "core/store/text_formats/outline_json.h"
 
 namespace coutil {
@@ -109,12 +110,7 @@ ordered_json bodyJson(const BodyGirth& body) {
 }
 
 ordered_json alterationJson(const DatedAlteration& dated) {
-    ordered_json json;
-    json["id"] = dated.alteration.id;
-    json["kind"] = kindOf(dated.alteration.change);
-    json["side"] = keyOf(dated.alteration.side);
-    json["why"] = dated.alteration.why;
-    json["marks"] = dated.alteration.marks;
+    ordered_json json = text_formats::alterationsJson({dated.alteration}).front();
     json["garment"] = dated.garment;
     json["revision"] = dated.revision == 0 ? ordered_json("pencil") : ordered_json(dated.revision);
     json["date"] =

@@ -3,6 +3,7 @@
 #include <system_error>
 
 #include "core/store/folio_file/folio_image.h"
+#include "core/store/folio_file/lost_revision.h"
 #include "core/store/whole_file.h"
 
 namespace coutil {
@@ -22,6 +23,7 @@ Outcome<Folio> readFolio(const std::filesystem::path& file) {
 }
 
 std::optional<Problem> writeFolio(const Folio& folio, const std::filesystem::path& file) {
+    if (auto lost = revisionLostBy(folio, file)) return lost;
     const Outcome<std::string> image = folioImage(folio, file);
     if (!image) return image.problems.front();
     // The writer compares bytes; that these bytes mean the folio is shown here, before anything

@@ -6,6 +6,7 @@
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 #include <sqlite3.h>
 
@@ -91,6 +92,25 @@ Outcome<Folio> folioFromImage(std::string_view bytes, const std::filesystem::pat
     } catch (const SQLite::Exception&) {
         return problemOf(ProblemCode::fileDamaged, file);
     }
+}
+
+std::vector<HeldRevision> revisionsHeldIn(std::string_view bytes) {
+    if (!hasFolioMark(bytes)) return {};
+    std::vector<HeldRevision> held;
+    try {
+        SQLite::Database database = databaseFrom(bytes);
+        SQLite::Statement rows(database,
+                               "SELECT revision.digest, revision.number, "
+                               "coalesce(garment.name, revision.garment) FROM revision "
+                               "LEFT JOIN garment ON garment.id = revision.garment "
+                               "ORDER BY revision.garment, revision.number");
+        while (rows.executeStep())
+            held.push_back({rows.getColumn(0).getString(), rows.getColumn(1).getInt(),
+                            rows.getColumn(2).getString()});
+    } catch (const SQLite::Exception&) {
+        return held;  // as far as they could be read
+    }
+    return held;
 }
 
 }  // namespace coutil

@@ -21,11 +21,12 @@ TEST(ComparisonJson, saysWhatTheComparisonSays) {
     report.a.date = "2026-03-02";
     report.comparison = comparePatterns(*a, *b);
     report.chart = girthChart(*a, *b);
-    report.alterations.onlyInB = {{.alteration = {.id = "x",
-                                                  .change = ShapeSeam{.seam = "2-3", .amounts = {}},
-                                                  .why = "loose \"here\""},
-                                   .revision = 2,
-                                   .confirmedOn = "2026-04-01"}};
+    report.alterations.onlyInB = {
+        {.alteration = {.id = "x",
+                        .change = ShapeSeam{.seam = "2-3", .amounts = {{35, 8}, {120, 0}}},
+                        .why = "loose \"here\""},
+         .revision = 2,
+         .confirmedOn = "2026-04-01"}};
     const auto json = nlohmann::json::parse(writeComparisonJson(report));
     EXPECT_EQ(json.at("coutil"), "comparison");
     EXPECT_EQ(json.at("a").at("date"), "2026-03-02");
@@ -44,6 +45,12 @@ TEST(ComparisonJson, saysWhatTheComparisonSays) {
     EXPECT_EQ(altered.at("kind"), "shape_seam");
     EXPECT_EQ(altered.at("why"), "loose \"here\"");
     EXPECT_EQ(altered.at("revision"), 2);
+    EXPECT_EQ(altered.at("amounts"), nlohmann::json::parse("[[35, 8], [120, 0]]"));
+    // Every key of an alterations file stands there with the same value.
+    const auto written = nlohmann::json::parse(
+        writeAlterationsJson({report.alterations.onlyInB.front().alteration}));
+    for (const auto& [key, value] : written.at("alterations").at(0).items())
+        EXPECT_EQ(altered.at(key), value) << key;
 }
 
 }  // namespace

@@ -253,4 +253,36 @@ TEST(FolioFile, killedWhileSavingOpensAsOldOrNew) {
     EXPECT_GT(changes, 5) << both << " us a pair: the child was killed before it could do anything";
 }
 
+// A window that was opened before another one confirmed.
+TEST(FolioFile, aRevisionConfirmedElsewhereIsNeverWrittenOver) {
+    const ScratchFolder folder;
+    const fs::path file = folder / "a.coutil";
+    ASSERT_FALSE(writeFolio(sampleFolio(), file));
+    Folio stale = sampleFolio(1);
+    stale.garments[0].revisions.pop_back();
+    const FileState before = stateOf(file);
+    const auto problem = writeFolio(stale, file);
+    ASSERT_TRUE(problem);
+    EXPECT_EQ(problem->code, ProblemCode::fileUnwritable);
+    EXPECT_EQ(problem->subject, file.string());
+    EXPECT_EQ(problem->detail, stale.garments[0].name);
+    ASSERT_EQ(problem->figures.size(), 1U);
+    EXPECT_EQ(problem->figures[0].name, "revision");
+    EXPECT_EQ(problem->figures[0].value, sampleFolio().garments[0].revisions.back()->number());
+    EXPECT_EQ(stateOf(file), before);
+    EXPECT_EQ(folder.entryCount(), 1U);
+    EXPECT_FALSE(writeFolio(stale, folder / "b.coutil")) << "beside it both are kept";
+    EXPECT_EQ(*readFolio(folder / "b.coutil"), stale);
+}
+
+TEST(FolioFile, noFolioOfAnotherClientIsWrittenOverWhereItHasRevisions) {
+    const ScratchFolder folder;
+    const fs::path file = folder / "a.coutil";
+    ASSERT_FALSE(writeFolio(sampleFolio(), file));
+    EXPECT_TRUE(writeFolio(sampleBlocks(), file));
+    EXPECT_EQ(*readFolio(file), sampleFolio());
+    ASSERT_FALSE(writeFolio(sampleBlocks(), folder / "b.coutil"));
+    EXPECT_FALSE(writeFolio(sampleFolio(), folder / "b.coutil")) << "nothing confirmed was there";
+}
+
 }  // namespace

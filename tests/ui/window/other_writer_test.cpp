@@ -2,7 +2,9 @@
 #include <QFile>
 #include <QPushButton>
 
+#include "core/revision/confirm.h"
 #include "core/store/folio_file.h"
+#include "core/store/text_formats.h"
 #include "tests/ui/window/window_fixture.h"
 #include "ui/document/state_folder.h"
 #include "ui/window/folio_files.h"
@@ -30,6 +32,15 @@ class OtherWriterTest : public WindowTest {
         Folio other = *readFolio(pathOf(file_));
         other.client = "Written elsewhere";
         ASSERT_FALSE(writeFolio(other, pathOf(file_)));
+    }
+    // Goes over the first pencil there in ink, as a script or a second window would.
+    void confirmAsAnother() {
+        const Folio other = *readFolio(pathOf(file_));
+        const auto confirmed = pencilConfirmed(
+            other, 0, other.garments[0].pencils[0].id, {window_->document().drafted().pattern, {}},
+            {"2026-03-10", "wardrobe", "tried elsewhere"}, writeRecipeJson);
+        ASSERT_TRUE(confirmed);
+        ASSERT_FALSE(writeFolio(*confirmed, pathOf(file_)));
     }
     [[nodiscard]] std::string clientIn(const QString& file) {
         return readFolio(pathOf(file))->client;
@@ -76,6 +87,27 @@ TEST_F(OtherWriterTest, theMakerMaySaveAnyway) {
     type(waistGirth, "74");
     window_->menus().save->trigger();
     EXPECT_FALSE(window_->document().isModified()) << "from then on it is this window's again";
+}
+
+TEST_F(OtherWriterTest, aRevisionConfirmedElsewhereOutlivesSaveAnyway) {
+    type(waistGirth, "73");
+    confirmAsAnother();
+    const Folio theirs = *readFolio(pathOf(file_));
+    window_->menus().save->trigger();
+    button(1).click();
+    EXPECT_EQ(*readFolio(pathOf(file_)), theirs);
+    EXPECT_TRUE(window_->document().isModified());
+    EXPECT_TRUE(window_->messages().isErrorShown());
+    const QString said = window_->messages().shownText();
+    EXPECT_TRUE(said.contains("revision 1")) << said.toStdString();
+    EXPECT_TRUE(said.contains(QString::fromStdString(theirs.garments[0].name)))
+        << said.toStdString();
+    answers_->files.append(path("mine.coutil"));
+    button(0).click();
+    EXPECT_EQ(*readFolio(pathOf(path("mine.coutil"))), window_->document().folio());
+    EXPECT_FALSE(window_->document().isModified());
+    EXPECT_FALSE(window_->messages().isErrorShown());
+    EXPECT_EQ(*readFolio(pathOf(file_)), theirs);
 }
 
 TEST_F(OtherWriterTest, savingUnderAnotherNameByKeyTakesTheWarningBack) {

@@ -16,6 +16,11 @@ QString ProblemSentence::ofFiles(const Problem& problem) {
                     "{path}: this is a folio of Coutil and is never written over; choose another "
                     "name.");
             }
+            if (hasFigure(problem, "revision")) {
+                return tr(
+                    "{path}: not saved, because revision {revision} of {text}, which was confirmed "
+                    "in this file elsewhere, would be lost; save under another name.");
+            }
             return tr(
                 "{path}: nothing can be written here[ ({text})]; choose another folder "
                 "or name.");

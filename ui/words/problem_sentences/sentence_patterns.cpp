@@ -12,7 +12,7 @@ QString ProblemSentence::pattern(const Problem& problem) {
     for (const QString& found :
          {ofUnits(problem.code), ofGeometry(problem.code), ofMeasurements(problem),
           ofBlock(problem), ofAlterations(problem.code), ofChecks(problem.code),
-          ofRevisions(problem.code), ofSheets(problem), ofFiles(problem), ofFolios(problem.code),
+          ofRevisions(problem), ofSheets(problem), ofFiles(problem), ofFolios(problem.code),
           ofJson(problem), ofCalls(problem)}) {
         if (!found.isEmpty()) return found;
     }

@@ -23,7 +23,8 @@ class ProblemSentence {
     static QString ofBlock(const Problem& problem);
     static QString ofAlterations(ProblemCode code);
     static QString ofChecks(ProblemCode code);
-    static QString ofRevisions(ProblemCode code);
+    static QString ofChangedRules(const Problem& problem);
+    static QString ofRevisions(const Problem& problem);
     static QString ofSheetOption(const std::string& option);
     static QString ofSheets(const Problem& problem);
     static QString ofFiles(const Problem& problem);
