@@ -428,6 +428,10 @@
         <source>The file is whole.</source>
         <translation>Die Datei ist unversehrt.</translation>
     </message>
+    <message>
+        <source>%1: errors that were accepted when revision %2 was confirmed (%3): %4</source>
+        <translation>%1: Fehler, die beim Bestätigen von Fassung %2 hingenommen wurden (%3): %4</translation>
+    </message>
 </context>
 <context>
     <name>CommandLine</name>
@@ -1837,7 +1841,7 @@
     </message>
     <message>
         <source>[Revision {path}: ]today’s drafting rules would draw it up to {value:fine} differently[ in panel {panel}]; it stays and prints as it was confirmed.</source>
-        <translation>[Stand {path}: ]die heutigen Konstruktionsregeln würden ihn um bis zu {value:fine} anders zeichnen[ (Teil {panel})]; er bleibt und druckt, wie er bestätigt wurde.</translation>
+        <translation>[Fassung {path}: ]die heutigen Konstruktionsregeln würden sie um bis zu {value:fine} anders zeichnen[ (Teil {panel})]; sie bleibt und druckt, wie sie bestätigt wurde.</translation>
     </message>
     <message>
         <source>There is no fitting “{path}”[; there is {text}].</source>
@@ -1890,6 +1894,22 @@
     <message>
         <source>Nothing changed[ between {subject}][ and {detail}]: there is nothing to print.</source>
         <translation>Nichts hat sich geändert[ zwischen {subject}][ und {detail}]: es gibt nichts zu drucken.</translation>
+    </message>
+    <message>
+        <source>{path}: not saved, because revision {revision} of {text}, which was confirmed in this file elsewhere, would be lost; save under another name.</source>
+        <translation>{path}: nicht gespeichert, denn Fassung {revision} von {text}, die anderswo in dieser Datei bestätigt wurde, ginge verloren; unter anderem Namen speichern.</translation>
+    </message>
+    <message>
+        <source>Revision {revision}: by today’s drafting rules “{subject}”[ at {detail}] does not fit any more; the revision stays and prints as it was confirmed.</source>
+        <translation>Fassung {revision}: nach den heutigen Konstruktionsregeln passt „{subject}“[ ({detail})] nicht mehr; die Fassung bleibt und druckt, wie sie bestätigt wurde.</translation>
+    </message>
+    <message>
+        <source>[Revision {path}: ]it cannot be drafted by today’s rules; it stays and prints as it was confirmed.</source>
+        <translation>[Fassung {path}: ]sie lässt sich nach den heutigen Regeln nicht konstruieren; sie bleibt und druckt, wie sie bestätigt wurde.</translation>
+    </message>
+    <message>
+        <source>[Revision {path}: ]today’s drafting rules would not give it the same panels and edges[, panel {panel} among them]; it stays and prints as it was confirmed.</source>
+        <translation>[Fassung {path}: ]die heutigen Konstruktionsregeln ergäben nicht dieselben Teile und Kanten[, darunter Teil {panel}]; sie bleibt und druckt, wie sie bestätigt wurde.</translation>
     </message>
 </context>
 <context>
