@@ -62,8 +62,9 @@ TEST_F(HistoryCheck, changedRulesAreANoteAndChangeNothing) {
         std::get<ShapeSeam>(content.recipe.alterations.at(0).change).amounts.at(0).amountMm = 7;
     });
     const FileState before = stateOf(file);
+    const json check = checked(file);
     int found = 0;
-    for (const json& problem : checked(file)["problems"]) {
+    for (const json& problem : check["problems"]) {
         if (problem["code"] != "rules_changed") continue;
         ++found;
         EXPECT_EQ(problem["severity"], "note");

@@ -3,6 +3,7 @@
 
 #include <benchmark/benchmark.h>
 
+#include "core/revision/drift.h"
 #include "tests/ui/timeline/grown_garment.h"
 #include "tests/ui/window/singer.h"
 #include "ui/document/folio_document.h"
@@ -62,6 +63,13 @@ void timelineOf200Painted(benchmark::State& state) {
     for (auto _ : state) benchmark::DoNotOptimize(shown.strip.grab());
 }
 BENCHMARK(timelineOf200Painted)->Unit(benchmark::kMillisecond);
+
+// What `check` does: every revision drafted again, from ink to ink.
+void driftOf200(benchmark::State& state) {
+    const Folio& folio = folioOf200();
+    for (auto _ : state) benchmark::DoNotOptimize(driftIn(folio, folio.garments[0]));
+}
+BENCHMARK(driftOf200)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace coutil
