@@ -2,7 +2,6 @@
 
 #include <QDate>
 #include <algorithm>
-#include <ranges>
 #include <utility>
 
 #include "app/command_line/opened_garment.h"
@@ -21,9 +20,11 @@ std::string dateOf(const Call& call) {
 const Pencil* pencilFromRevision(const Garment& garment, const std::string& digest,
                                  const Call& call) {
     const auto name = call.value("--pencil");
-    for (const Pencil& pencil : garment.pencils | std::views::reverse)
-        if (pencil.parent == digest && (!name || pencil.name == *name)) return &pencil;
-    return nullptr;
+    const auto isIt = [&](const Pencil& pencil) {
+        return pencil.parent == digest && (!name || pencil.name == *name);
+    };
+    const auto found = std::find_if(garment.pencils.rbegin(), garment.pencils.rend(), isIt);
+    return found == garment.pencils.rend() ? nullptr : &*found;
 }
 
 void takePencil(PencilWork& work, const ChosenRevision& chosen, const Call& call) {
@@ -81,9 +82,10 @@ std::vector<Problem> problemsNow(PencilWork& work) {
 std::vector<Problem> writePencilWork(PencilWork& work, const Call& call,
                                      const std::vector<Problem>& before) {
     std::vector<Problem> fresh;
-    for (const Problem& problem : problemsNow(work))
+    for (const Problem& problem : problemsNow(work)) {
         if (isError(problem) && std::ranges::find(before, problem) == before.end())
             fresh.push_back(problem);
+    }
     if (!fresh.empty()) return fresh;
     if (const auto problem = writeFolio(work.folio, call.operands.front())) return {*problem};
     return {};

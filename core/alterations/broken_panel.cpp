@@ -21,8 +21,8 @@ std::optional<Point> breakOf(const Panel& panel) {
     const Path outline = outlineOf(panel);
     if (outline.isEmpty()) return std::nullopt;
     if (!isFinite(outline)) return Point::Zero();
-    if (const auto gap = gapOf(outline)) return gap;
-    if (const auto at = selfCrossingOf(flattened(outline, tolerance::kCheckFlatnessMm))) return at;
+    if (auto gap = gapOf(outline)) return gap;
+    if (auto at = selfCrossingOf(flattened(outline, tolerance::kCheckFlatnessMm))) return at;
     if (signedAreaMm2(outline) <= 0) return outline.start();
     return std::nullopt;
 }

@@ -80,6 +80,7 @@ std::vector<Run> runsOf(const Pattern& pattern, BodySide side) {
         if (concerns(side, pattern.panels[p].side)) bySide[pattern.panels[p].side].push_back(p);
     }
     std::vector<Run> runs;
+    runs.reserve(bySide.size());
     for (auto& [panelSide, run] : bySide) runs.push_back(std::move(run));
     return runs;
 }

@@ -98,12 +98,14 @@ Path drawnAgain(const PanelLine& line) {
         start = againstSeam(oldStart, line.old.frontUp, line.now.frontUp, *line.frontTurnRad);
     if (line.backTurnRad)
         end = againstSeam(oldEnd, line.old.backUp, line.now.backUp, *line.backTurnRad);
-    if (!line.frontTurnRad)
+    if (!line.frontTurnRad) {
         start = centreDirection(oldStart, line.old.frontUp, line.now.frontUp, oldEnd, end, oldChord,
                                 nowChord);
-    if (!line.backTurnRad)
+    }
+    if (!line.backTurnRad) {
         end = centreDirection(oldEnd, line.old.backUp, line.now.backUp, oldStart, start, oldChord,
                               nowChord);
+    }
     return carriedLine(line.path, line.now.front, line.now.back, start, end);
 }
 

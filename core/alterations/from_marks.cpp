@@ -32,10 +32,11 @@ class MarkReader {
     std::vector<Asked> asked(Problems& problems) {
         for (const Mark& mark : marks_) {
             if (!mark.isOn || isNote(mark.kind)) continue;
-            if (!take(mark))
+            if (!take(mark)) {
                 problems.push_back({.code = ProblemCode::markUnfit,
                                     .subject = std::string(keyOf(mark.kind)),
                                     .detail = placeNameOf(mark.place)});
+            }
         }
         return std::move(asked_);
     }
@@ -161,9 +162,10 @@ class MarkReader {
     }
 
     [[nodiscard]] bool isOnPattern(const LinePlace& place, BodySide side) const {
-        if (!place.seam.empty())
+        if (!place.seam.empty()) {
             return !seamsNamed(pattern_, place.seam, side).empty() ||
                    (isCentreName(place.seam) && !edgesNamed(pattern_, place.seam, side).empty());
+        }
         return !panelsNamed(pattern_, place.panel, side).empty();
     }
 

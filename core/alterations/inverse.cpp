@@ -65,6 +65,7 @@ std::vector<double> stationsOf(const Pattern& pattern, const std::vector<PartOfE
     const double lowestMm = -lengths.belowWaistMm;
     const double wholeMm = lengths.aboveWaistMm + lengths.belowWaistMm;
     std::vector<double> stations;
+    stations.reserve(2 * kEndStations);
     for (int k = 0; k < kEndStations; ++k) stations.push_back(lowestMm + k * kEndStepMm);
     const double innerMm = wholeMm - 2 * kEndStations * kEndStepMm;
     const int count = std::max(1, static_cast<int>(std::ceil(innerMm / kStationsMm)));

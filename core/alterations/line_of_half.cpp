@@ -92,6 +92,7 @@ std::vector<LineOfHalf> linesOfHalves(const Pattern& pattern, BodySide side, Edg
             {p, *place, fromMm, fromMm + lengthMm(panel.edges[place->line].path)});
     }
     std::vector<LineOfHalf> lines;
+    lines.reserve(bySide.size());
     for (auto& [panelSide, half] : bySide) lines.push_back(std::move(half));
     return lines;
 }
@@ -126,7 +127,7 @@ Path raisedLine(const Panel& panel, const PanelOnLine& each, const AmountCurve& 
 
 Vector endDirection(const Pattern& before, const Pattern& pattern, const PanelOnLine& each,
                     const Path& raised, bool isFrontEnd) {
-    const Vector plain = directionAt(raised, isFrontEnd);
+    Vector plain = directionAt(raised, isFrontEnd);
     const std::size_t edge = isFrontEnd ? each.place.front : each.place.back;
     if (!isCentreName(before.panels[each.panel].edges[edge].name)) return plain;
     const PanelCorners old = cornersOf(before.panels[each.panel], each.place);

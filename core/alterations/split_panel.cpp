@@ -69,10 +69,11 @@ TwoPanels twoOf(const Panel& panel, const LineInPanel& top, const LineInPanel& b
 void close(Panel& panel) {
     for (std::size_t e = 0; e < panel.edges.size(); ++e) {
         Edge& next = panel.edges[(e + 1) % panel.edges.size()];
-        if (next.role == EdgeRole::top || next.role == EdgeRole::bottom)
+        if (next.role == EdgeRole::top || next.role == EdgeRole::bottom) {
             next.path.pieces.front().p0 = panel.edges[e].path.end();
-        else
+        } else {
             panel.edges[e].path.pieces.back().p3 = next.path.start();
+        }
     }
 }
 

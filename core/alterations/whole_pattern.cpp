@@ -105,10 +105,11 @@ Pattern wholeOf(const Pattern& pattern) {
         seam.back.panel += count;
         whole.seams.push_back(seam);
     }
-    if (centre)
+    if (centre) {
         whole.seams.push_back({.name = kCentreFront,
                                .front = *centre,
                                .back = {centre->panel + count, centre->edge}});
+    }
     return whole;
 }
 

@@ -115,12 +115,13 @@ AlterationsBetween alterationsBetween(const Folio& folio, const StateRef& a, con
     const State inA = stateOf(folio, a);
     const State inB = stateOf(folio, b);
     // One pencil twice: nothing lies between.
-    if (a.digest.empty() && b.digest.empty() && a.pencil == b.pencil)
+    if (a.digest.empty() && b.digest.empty() && a.pencil == b.pencil) {
         return {.commonAncestor =
                     inA.steps.size() > 1 ? inA.steps[inA.steps.size() - 2].digest : std::string(),
                 .onlyInA = {},
                 .onlyInB = {},
                 .isSameBlock = true};
+    }
     const std::size_t shared = sharedSteps(inA.steps, inB.steps);
     AlterationsBetween between;
     if (shared > 0) between.commonAncestor = inA.steps[shared - 1].digest;

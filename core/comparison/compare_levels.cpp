@@ -72,9 +72,10 @@ void addHeights(const std::vector<EdgeHeights>& inA, const std::vector<EdgeHeigh
             heights.push_back(
                 {line, a.seam, a.side, a.*heightOf, bMm, differenceMm(a.*heightOf, bMm)});
         }
-        for (const EdgeHeights& b : inB)
+        for (const EdgeHeights& b : inB) {
             if (std::ranges::find(inA, b.seam, &EdgeHeights::seam) == inA.end())
                 heights.push_back({line, b.seam, b.side, {}, b.*heightOf, {}});
+        }
     }
 }
 
@@ -96,9 +97,10 @@ std::vector<LevelComparison> compareLevels(const Compared& a, const Compared& b)
     std::vector<LevelComparison> levels{};
     for (const Level& level : b.pattern.levels)
         levels.push_back(compared(a, named(a.pattern, level.name), b, &level));
-    for (const Level& level : a.pattern.levels)
+    for (const Level& level : a.pattern.levels) {
         if (named(b.pattern, level.name) == nullptr)
             levels.push_back(compared(a, &level, b, nullptr));
+    }
     std::ranges::stable_sort(levels, std::ranges::greater{}, [](const LevelComparison& level) {
         return level.heightBMm ? *level.heightBMm : *level.heightAMm;
     });

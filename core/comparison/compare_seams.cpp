@@ -24,6 +24,7 @@ const SeamEdges* named(const std::vector<SeamEdges>& seams, const std::string& n
 std::vector<SeamPair> pairedSeams(const std::vector<SeamEdges>& inA,
                                   const std::vector<SeamEdges>& inB) {
     std::vector<SeamPair> pairs;
+    pairs.reserve(inA.size());
     for (const SeamEdges& seam : inA) pairs.push_back({&seam, named(inB, seam.name)});
     std::size_t behind = 0;
     for (const SeamEdges& seam : inB) {
@@ -40,11 +41,13 @@ std::vector<SeamPair> pairedSeams(const std::vector<SeamEdges>& inA,
 // The levels of a pattern, and those only in the other, top to bottom.
 std::vector<std::string> levelNames(const Pattern& a, const Pattern& b) {
     std::vector<Level> levels = b.levels;
-    for (const Level& level : a.levels)
+    for (const Level& level : a.levels) {
         if (std::ranges::find(levels, level.name, &Level::name) == levels.end())
             levels.push_back(level);
+    }
     std::ranges::stable_sort(levels, std::ranges::greater{}, &Level::heightMm);
     std::vector<std::string> names;
+    names.reserve(levels.size());
     for (const Level& level : levels) names.push_back(level.name);
     return names;
 }
@@ -67,9 +70,10 @@ class SeamComparer {
         for (const std::string& level : levels_) seam.levels.push_back(atLevel(pair, level));
         if (pair.inA != nullptr) seam.lengthsA = lengthsOf(a_, *pair.inA);
         if (pair.inB != nullptr) seam.lengthsB = lengthsOf(b_, *pair.inB);
-        if (pair.inA != nullptr && pair.inB != nullptr)
+        if (pair.inA != nullptr && pair.inB != nullptr) {
             seam.largest =
                 largestAmount(sideOf(pair, &SeamEdges::inFront), sideOf(pair, &SeamEdges::behind));
+        }
         return seam;
     }
 

@@ -105,10 +105,12 @@ std::vector<SeamEdges> seamsOn(const Compared& compared, PanelSide side) {
         const Panel& panel = compared.pattern.panels[p];
         if (!isOn(compared, panel, side)) continue;
         // Front edge first, so that seams come in the order front to back.
-        for (const bool isBackEdge : {false, true})
-            for (std::size_t e = 0; e < panel.edges.size(); ++e)
+        for (const bool isBackEdge : {false, true}) {
+            for (std::size_t e = 0; e < panel.edges.size(); ++e) {
                 if (isLong(panel.edges[e]) && panel.edges[e].runsUp == isBackEdge)
                     addEdge(compared.pattern, {p, e}, side, seams);
+            }
+        }
     }
     return seams;
 }

@@ -47,9 +47,10 @@ std::vector<double> heightsOf(const Pattern& a, const Pattern& b, double stepMm)
 }
 
 void addBody(const Pattern& pattern, std::vector<BodyGirth>& body) {
-    for (const Level& level : pattern.levels)
+    for (const Level& level : pattern.levels) {
         if (level.bodyMm && std::ranges::find(body, level.name, &BodyGirth::level) == body.end())
             body.push_back({level.name, level.heightMm, *level.bodyMm});
+    }
 }
 
 GirthChart chartOf(const Compared& a, const Compared& b, double stepMm) {

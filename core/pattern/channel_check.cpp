@@ -28,9 +28,10 @@ std::vector<Station> stationsOf(const Path& path) {
         for (int k = 0; k <= count; ++k) {
             const double t = static_cast<double>(k) / count;
             Station station{pointAt(c, t), 0, std::abs(coutil::curvaturePerMmAt(c, t))};
-            if (!stations.empty())
+            if (!stations.empty()) {
                 station.alongMm =
                     stations.back().alongMm + (station.at - stations.back().at).norm();
+            }
             stations.push_back(station);
         }
     }

@@ -1,7 +1,6 @@
 #include "core/revision/folio.h"
 
 #include <algorithm>
-#include <ranges>
 
 namespace coutil {
 namespace {
@@ -16,11 +15,11 @@ auto found(const List& list, const Test& isIt) -> const typename List::value_typ
 // The last change of one kind that is switched on.
 template <class Kind>
 const Kind* lastOf(const std::vector<Alteration>& alterations) {
-    for (const Alteration& alteration : alterations | std::views::reverse) {
-        const auto* change = std::get_if<Kind>(&alteration.change);
-        if (change != nullptr && alteration.isOn) return change;
-    }
-    return nullptr;
+    const auto isIt = [](const Alteration& alteration) {
+        return alteration.isOn && std::holds_alternative<Kind>(alteration.change);
+    };
+    const auto last = std::find_if(alterations.rbegin(), alterations.rend(), isIt);
+    return last == alterations.rend() ? nullptr : std::get_if<Kind>(&last->change);
 }
 
 }  // namespace
@@ -48,9 +47,10 @@ const Garment* findGarment(const Folio& folio, const std::string& name) {
 }
 
 const Revision* findRevision(const Folio& folio, const std::string& digest) {
-    for (const Garment& garment : folio.garments)
+    for (const Garment& garment : folio.garments) {
         for (const Shared<Revision>& revision : garment.revisions)
             if (revision->digest() == digest) return &*revision;
+    }
     return nullptr;
 }
 

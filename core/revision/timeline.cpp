@@ -104,9 +104,10 @@ void putLanes(std::vector<TimelineEntry>& entries) {
             entry.lane = lanes++;
         }
     }
-    for (TimelineEntry& entry : entries)
+    for (TimelineEntry& entry : entries) {
         if (entry.kind == TimelineKind::fitting && entry.parent)
             entry.lane = entries[*entry.parent].lane;
+    }
 }
 
 }  // namespace

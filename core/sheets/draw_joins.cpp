@@ -157,8 +157,10 @@ SheetLettering lettering(const std::string& text, const Point& middle, double he
 std::vector<Join> joinsOf(const SheetPlan& plan, const std::vector<SheetStroke>& lines,
                           const std::vector<SheetLettering>& words) {
     std::vector<Box> lineBoxes;
+    lineBoxes.reserve(lines.size());
     for (const auto& line : lines) lineBoxes.push_back(boundsOf(line.path));
     std::vector<Box> wordBoxes;
+    wordBoxes.reserve(words.size());
     for (const auto& word : words) wordBoxes.push_back(aboutBox(word));
     std::vector<Join> joins;
     for (const Sheet& sheet : plan.sheets) {

@@ -61,7 +61,7 @@ std::optional<Box> placeOnRoll(const std::vector<OutlineShape>& shapes, const Sh
         Box room = frame;
         room.highest.y() = std::min(frame.highest.y(), top + more);
         for (const Vector& size : sizes) {
-            if (const auto box = placeIn(shapes, room, size, room.lowest)) return box;
+            if (auto box = placeIn(shapes, room, size, room.lowest)) return box;
         }
     }
     return std::nullopt;

@@ -43,7 +43,7 @@ bool isAbout(const Problem& problem, const Alteration& alteration) {
 }
 
 QString wordsOf(const Alteration& alteration, LengthUnit unit) {
-    const QString words = alterationSentence(alteration, unit);
+    QString words = alterationSentence(alteration, unit);
     if (alteration.why.empty()) return words;
     return FitAlterationList::tr("%1 (%2)", "alteration, why")
         .arg(words, QString::fromStdString(alteration.why));

@@ -40,29 +40,29 @@ FitHead::FitHead(QWidget* parent)
     connect(how_, &ChoiceField::chosen, this, [this](int how) {
         Fitting after = fitting_;
         after.how = FittingKind(how);
-        edit(std::move(after), tr("how it was fitted"), {});
+        edit(after, tr("how it was fitted"), {});
     });
     connect(heldOn_, &DateField::edited, this, [this](const std::string& date) {
         Fitting after = fitting_;
         after.heldOn = date;
-        edit(std::move(after), tr("date of the fitting"), QStringLiteral("date"));
+        edit(after, tr("date of the fitting"), QStringLiteral("date"));
     });
     connect(triedChoice_, &ChoiceField::chosen, this, [this](int index) {
         Fitting after = fitting_;
         const Tried& tried = tried_.at(static_cast<std::size_t>(index));
         after.revision = tried.revision;
         after.pencil = tried.pencil;
-        edit(std::move(after), tr("what was tried on"), {});
+        edit(after, tr("what was tried on"), {});
     });
     connect(readBy_, &TextField::textEdited, this, [this](const QString& text) {
         Fitting after = fitting_;
         after.readBy = text.toStdString();
-        edit(std::move(after), tr("who read the fitting"), QStringLiteral("read by"));
+        edit(after, tr("who read the fitting"), QStringLiteral("read by"));
     });
     connect(note_, &TextField::textEdited, this, [this](const QString& text) {
         Fitting after = fitting_;
         after.note = text.toStdString();
-        edit(std::move(after), tr("note of the fitting"), QStringLiteral("note"));
+        edit(after, tr("note of the fitting"), QStringLiteral("note"));
     });
     for (TextField* field : {readBy_, note_})
         connect(field, &TextField::left, this, &FitHead::left);
@@ -163,7 +163,7 @@ void FitHead::showFitting(const Folio& folio, const Garment& garment, const Fitt
     elsewhere_->setVisible(!isDrawn);
 }
 
-void FitHead::edit(Fitting after, const QString& words, const QString& field) {
+void FitHead::edit(const Fitting& after, const QString& words, const QString& field) {
     const QString key =
         field.isEmpty()
             ? QString()

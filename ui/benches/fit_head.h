@@ -41,7 +41,7 @@ class FitHead : public QWidget {
     void layOut();
     void fillFittings(const Garment& garment);
     void fillTried(const Folio& folio, const Garment& garment);
-    void edit(Fitting after, const QString& words, const QString& field);
+    void edit(const Fitting& after, const QString& words, const QString& field);
 
     struct Tried {
         std::string revision;  // digest

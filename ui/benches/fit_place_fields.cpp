@@ -66,9 +66,10 @@ struct ShownPlace {
                 if (edgeAt(pattern, ref).waistMarkAtMm) add(names, {key, true, edgeName(key)});
         };
         centre("centre front");
-        for (const Seam& seam : pattern.seams)
+        for (const Seam& seam : pattern.seams) {
             if (!isCentreName(edgeAt(pattern, seam.front).name))
                 add(names, {seam.name, true, seamName(seam.name)});
+        }
         centre("centre back");
         return names;
     }

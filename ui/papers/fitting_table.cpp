@@ -27,7 +27,7 @@ constexpr double kLeastRowMm = 5;
 
 QString placeWords(const ReadingPlace& place, LengthUnit unit) {
     const bool isEnd = place.level == "top" || place.level == "bottom";
-    const QString level = isEnd ? edgeName(place.level) : levelName(place.level);
+    QString level = isEnd ? edgeName(place.level) : levelName(place.level);
     const double off = std::abs(place.positionMm);
     if (off < tolerance::kCheckFlatnessMm) return level;
     // To the half centimetre or the quarter inch: a client looks for the place with a tape.
@@ -62,9 +62,10 @@ double writeHead(PageWriter& page, const Columns& c, LengthUnit unit, double top
                            Words::tr("right, in %1").arg(unitName(unit))};
     const std::array kinds{Words::tr("pinned"), Words::tr("opened")};
     for (std::size_t i = 0; i < 4; ++i) {
-        if (i % 2 == 0)
+        if (i % 2 == 0) {
             page.text(sides[i / 2], {c.cells[i + 1], first}, letters::kText, 2 * wide - 2,
                       TextAnchor::centre);
+        }
         page.text(kinds[i % 2], {c.cells[i] + wide / 2, second}, letters::kText, wide - 2,
                   TextAnchor::centre);
     }
@@ -129,9 +130,10 @@ double writeFittingTable(PageWriter& page, const Pattern& pattern, LengthUnit un
         const bool isFirst = place.seam != seam;
         page.line({isFirst ? c.left : c.level, y}, {page.rightMm(), y}, isFirst ? 0.3 : 0.1);
         const double baseline = y + row / 2 + letters::kText / 2;
-        if (isFirst)
+        if (isFirst) {
             page.text(QString::fromStdString(place.seam), {c.left + 1.5, baseline},
                       letters::kHeading, kSeamWideMm - 3);
+        }
         page.text(placeWords(place, unit), {c.level + 1.5, baseline}, letters::kSmall,
                   kLevelWideMm - 3);
         seam = place.seam;

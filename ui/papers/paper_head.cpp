@@ -29,9 +29,10 @@ QString escaped(QString words) {
 
 QString paperFooter(const PaperHead& head) {
     QStringList parts{escaped(subject(head))};
-    if (head.printedOn.isValid())
+    if (head.printedOn.isValid()) {
         parts << Words::tr("printed %1")
                      .arg(QLocale().toString(head.printedOn, QLocale::ShortFormat));
+    }
     parts << Words::tr("page %1 of %2");
     parts.removeAll(QString());
     return parts.join(QStringLiteral(" · "));

@@ -103,6 +103,7 @@ void drawSmallPanels(PageWriter& page, const Pattern& pattern, const QRectF& pla
     const Point origin(place.left() + kLevelNamesMm - box.lowest.x() * scale,
                        place.top() + headMm + box.highest.y() * scale);
     std::vector<QTransform> toPage;
+    toPage.reserve(placements.size());
     for (const Placement& placement : placements) {
         toPage.push_back(panelToPage(placement, origin, scale));
     }

@@ -73,9 +73,10 @@ ordered_json seamJson(const SeamComparison& seam) {
     json["lengths_a"] = lengthsJson(seam.lengthsA);
     json["lengths_b"] = lengthsJson(seam.lengthsB);
     json["largest"] = nullptr;
-    if (seam.largest)
+    if (seam.largest) {
         json["largest"] = {{"position", numberJson(seam.largest->positionMm)},
                            {"amount", numberJson(seam.largest->amountMm)}};
+    }
     return json;
 }
 

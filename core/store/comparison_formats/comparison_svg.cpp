@@ -97,9 +97,10 @@ void drawLevels(SvgWriter& svg, const std::string& id, const Panel& panel, const
 
 void drawRegister(SvgWriter& svg, const std::string& id, const Panel& panel, const Vector& shift) {
     svg.beginGroup(id + "-register");
-    for (const Edge& edge : panel.edges)
+    for (const Edge& edge : panel.edges) {
         if (const auto mark = pointAtSeamPosition(edge, 0))
             svg.cross("mark", *mark + shift, kMarkArmMm);
+    }
     svg.line("grain", panel.grain[0] + shift, panel.grain[1] + shift);
     svg.endGroup();
 }

@@ -57,9 +57,10 @@ void takeSetAside(SQLite::Database& database, const std::string& garment, Pencil
                            "WHERE garment = ? AND pencil = ? ORDER BY place");
     rows.bind(1, garment);
     rows.bind(2, pencil.id);
-    while (rows.executeStep())
+    while (rows.executeStep()) {
         pencil.setAside.push_back({rows.getColumn(0).getString(), rows.getColumn(1).getString(),
                                    rows.getColumn(2).getString(), rows.getColumn(3).getString()});
+    }
 }
 
 bool takePencils(SQLite::Database& database, Garment& garment) {

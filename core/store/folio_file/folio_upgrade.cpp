@@ -19,9 +19,10 @@ namespace {
 // folio_schema.cpp.
 void fromOneToTwo(SQLite::Database& database) {
     database.exec("ALTER TABLE pencil RENAME TO pencil_of_one");
-    for (const FolioTable& table : folioTables())
+    for (const FolioTable& table : folioTables()) {
         if (!database.tableExists(std::string(table.name)))
             database.exec(std::string(table.create));
+    }
     SQLite::Statement put(database,
                           "INSERT INTO pencil SELECT garment, id, 0, started_on, measurement_set, "
                           "style, '', '', ? FROM pencil_of_one");

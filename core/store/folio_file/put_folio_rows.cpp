@@ -136,9 +136,10 @@ void putGarments(SQLite::Database& database, const std::vector<Garment>& garment
 }  // namespace
 
 void putFolioRows(SQLite::Database& database, const Folio& folio) {
-    for (const FolioTable& table : folioTables())
+    for (const FolioTable& table : folioTables()) {
         if (table.kept == FolioTable::Kept::untilTheNextChange)
             database.exec("DELETE FROM " + std::string(table.name));
+    }
     SQLite::Statement put(database, "INSERT INTO folio VALUES (1, ?, ?, ?, ?)");
     put.bind(1, folio.id);
     put.bind(2, folio.client);

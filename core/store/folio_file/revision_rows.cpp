@@ -91,12 +91,15 @@ Outcome<Revision> revisionOf(SQLite::Statement& row, RecipeReader& recipes) {
 std::vector<Problem> missingParents(SQLite::Database& database, const RevisionsByGarment& all) {
     const std::set<std::string> digests = digestsIn(database);
     std::vector<Problem> missing;
-    for (const auto& [garment, revisions] : all)
-        for (const Shared<Revision>& revision : revisions)
+    for (const auto& [garment, revisions] : all) {
+        for (const Shared<Revision>& revision : revisions) {
             if (const std::string& parent = revision->content().parent;
-                !parent.empty() && !digests.contains(parent))
+                !parent.empty() && !digests.contains(parent)) {
                 missing.push_back(problemOf(ProblemCode::revisionParentMissing, database,
                                             std::to_string(revision->number()), garment));
+            }
+        }
+    }
     return missing;
 }
 
@@ -105,9 +108,10 @@ std::vector<Problem> missingParents(SQLite::Database& database, const RevisionsB
 void putRevisionRows(SQLite::Database& database, const Folio& folio) {
     std::set<std::string> there = digestsIn(database);
     SQLite::Statement put(database, "INSERT INTO revision VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-    for (const Garment& garment : folio.garments)
+    for (const Garment& garment : folio.garments) {
         for (const Shared<Revision>& revision : garment.revisions)
             if (there.erase(revision->digest()) == 0) putRevision(put, *revision);
+    }
     if (!there.empty())
         throw SQLite::Exception("a confirmed revision would be lost", SQLITE_CONSTRAINT);
 }
