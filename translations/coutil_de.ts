@@ -399,7 +399,7 @@
     </message>
     <message>
         <source>Only what changed from %1 to %2. Cut a piece out along its dashed box, lay it on the same panel of the paper master so that grain, levels and waist marks meet and the thin line covers the old one, pin it, and go over the new line.</source>
-        <translation>Nur was sich von %1 zu %2 geändert hat. Ein Stück am gestrichelten Kasten ausschneiden, so auf dasselbe Schnittteil des Schnitts aus Papier legen, dass Fadenlauf, Höhenlinien und Taillenzeichen zusammentreffen und die dünne Linie die alte deckt, feststecken und die neue Linie nachziehen.</translation>
+        <translation>Nur was sich von %1 zu %2 geändert hat. Ein Stück am gestrichelten Kasten ausschneiden, so auf dasselbe Schnittteil des Schnitts aus Papier legen, dass Fadenlauf, Querlinien und Taillenzeichen zusammentreffen und die dünne Linie die alte deckt, feststecken und die neue Linie nachziehen.</translation>
     </message>
 </context>
 <context>
@@ -430,7 +430,7 @@
     </message>
     <message>
         <source>%1: errors that were accepted when revision %2 was confirmed (%3): %4</source>
-        <translation>%1: Fehler, die beim Bestätigen von Fassung %2 hingenommen wurden (%3): %4</translation>
+        <translation>%1: Fehler, die beim Bestätigen von Stand %2 hingenommen wurden (%3): %4</translation>
     </message>
 </context>
 <context>
@@ -493,7 +493,7 @@
     </message>
     <message>
         <source>prints the master: all panels of one revision</source>
-        <translation>gibt den Gesamtschnitt aus: alle Schnittteile einer Fassung</translation>
+        <translation>gibt den Gesamtschnitt aus: alle Schnittteile eines Standes</translation>
     </message>
     <message>
         <source>which garment, when the folio has several</source>
@@ -621,11 +621,11 @@
     </message>
     <message>
         <source>the marks of the fitting</source>
-        <translation>die Markierungen der Anprobe</translation>
+        <translation>die Marken der Anprobe</translation>
     </message>
     <message>
         <source>records a fitting and draws what its marks ask for in pencil</source>
-        <translation>hält eine Anprobe fest und zeichnet mit Bleistift, was ihre Markierungen verlangen</translation>
+        <translation>hält eine Anprobe fest und zeichnet mit Bleistift, was ihre Marken verlangen</translation>
     </message>
     <message>
         <source>a number, pencil or latest (latest)</source>
@@ -931,7 +931,7 @@
     </message>
     <message>
         <source>Measure at the levels of the table. Pinned: the width of the pinched fold laid flat, times two. Opened: the width of the gap. Write every figure into the table; a line through a row where it fits well.</source>
-        <translation>An den Höhen der Tabelle messen. Abgesteckt: die Breite der flach gelegten Falte, mal zwei. Aufgetrennt: die Breite des Spalts. Jede Zahl in die Tabelle schreiben; wo es gut sitzt, einen Strich durch die Zeile.</translation>
+        <translation>An den Querlinien der Tabelle messen. Abgesteckt: die Breite der flach gelegten Falte, mal zwei. Aufgetrennt: die Breite des Spalts. Jede Zahl in die Tabelle schreiben; wo es gut sitzt, einen Strich durch die Zeile.</translation>
     </message>
     <message>
         <source>Take photographs from the front, the back and both sides, with the tape around the waist. Leave all pins in, and send everything back.</source>
@@ -999,7 +999,7 @@
     </message>
     <message>
         <source>One half of the mock-up from outside, front on the left, small and NOT to scale: the numbers of panels and seams, and the levels to measure at.</source>
-        <translation>Eine Hälfte des Probemodells von außen, vorn ist links, klein und NICHT maßstäblich: die Nummern der Teile und Nähte und die Höhen, an denen gemessen wird.</translation>
+        <translation>Eine Hälfte des Probemodells von außen, vorn ist links, klein und NICHT maßstäblich: die Nummern der Teile und Nähte und die Querlinien, an denen gemessen wird.</translation>
     </message>
 </context>
 <context>
@@ -1039,15 +1039,15 @@
     <message numerus="yes">
         <source>fitting of the pencil, %n mark(s)</source>
         <translation>
-            <numerusform>Anprobe des Bleistiftstandes, %n Markierung</numerusform>
-            <numerusform>Anprobe des Bleistiftstandes, %n Markierungen</numerusform>
+            <numerusform>Anprobe des Bleistiftstandes, %n Marke</numerusform>
+            <numerusform>Anprobe des Bleistiftstandes, %n Marken</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>fitting of revision %1, %n mark(s)</source>
         <translation>
-            <numerusform>Anprobe von Stand %1, %n Markierung</numerusform>
-            <numerusform>Anprobe von Stand %1, %n Markierungen</numerusform>
+            <numerusform>Anprobe von Stand %1, %n Marke</numerusform>
+            <numerusform>Anprobe von Stand %1, %n Marken</numerusform>
         </translation>
     </message>
     <message>
@@ -1661,7 +1661,7 @@
     </message>
     <message>
         <source>The garment has no revision “{path}”[; it has {text}].</source>
-        <translation>Das Stück hat keine Fassung „{path}“[; vorhanden: {text}].</translation>
+        <translation>Das Stück hat keinen Stand „{path}“[; vorhanden: {text}].</translation>
     </message>
     <message>
         <source>{path}: “{text}” is not a date; write it as year-month-day, like 2026-03-02.</source>
@@ -1805,7 +1805,7 @@
     </message>
     <message>
         <source>The mark “{subject}” lies outside the pattern[: there is no {detail}]; give it a place on the revision that was tried.</source>
-        <translation>Die Markierung „{subject}“ liegt außerhalb des Schnitts[: {detail} gibt es nicht]; ihr einen Ort auf dem anprobierten Stand geben.</translation>
+        <translation>Die Marke „{subject}“ liegt außerhalb des Schnitts[: {detail} gibt es nicht]; ihr einen Ort auf dem anprobierten Stand geben.</translation>
     </message>
     <message>
         <source>Seam {subject}[ in panel {panel}] is too curved for a channel in its own allowance[: {value} off the straight in 100 mm, {limit} is the most]; plan a tape there.</source>
@@ -1841,7 +1841,7 @@
     </message>
     <message>
         <source>[Revision {path}: ]today’s drafting rules would draw it up to {value:fine} differently[ in panel {panel}]; it stays and prints as it was confirmed.</source>
-        <translation>[Fassung {path}: ]die heutigen Konstruktionsregeln würden sie um bis zu {value:fine} anders zeichnen[ (Teil {panel})]; sie bleibt und druckt, wie sie bestätigt wurde.</translation>
+        <translation>[Stand {path}: ]die heutigen Konstruktionsregeln würden ihn um bis zu {value:fine} anders zeichnen[ (Teil {panel})]; er bleibt und druckt, wie er bestätigt wurde.</translation>
     </message>
     <message>
         <source>There is no fitting “{path}”[; there is {text}].</source>
@@ -1897,19 +1897,19 @@
     </message>
     <message>
         <source>{path}: not saved, because revision {revision} of {text}, which was confirmed in this file elsewhere, would be lost; save under another name.</source>
-        <translation>{path}: nicht gespeichert, denn Fassung {revision} von {text}, die anderswo in dieser Datei bestätigt wurde, ginge verloren; unter anderem Namen speichern.</translation>
+        <translation>{path}: nicht gespeichert, denn Stand {revision} von {text}, der anderswo in dieser Datei bestätigt wurde, ginge verloren; unter anderem Namen speichern.</translation>
     </message>
     <message>
         <source>Revision {revision}: by today’s drafting rules “{subject}”[ at {detail}] does not fit any more; the revision stays and prints as it was confirmed.</source>
-        <translation>Fassung {revision}: nach den heutigen Konstruktionsregeln passt „{subject}“[ ({detail})] nicht mehr; die Fassung bleibt und druckt, wie sie bestätigt wurde.</translation>
+        <translation>Stand {revision}: nach den heutigen Konstruktionsregeln passt „{subject}“[ ({detail})] nicht mehr; der Stand bleibt und druckt, wie er bestätigt wurde.</translation>
     </message>
     <message>
         <source>[Revision {path}: ]it cannot be drafted by today’s rules; it stays and prints as it was confirmed.</source>
-        <translation>[Fassung {path}: ]sie lässt sich nach den heutigen Regeln nicht konstruieren; sie bleibt und druckt, wie sie bestätigt wurde.</translation>
+        <translation>[Stand {path}: ]er lässt sich nach den heutigen Regeln nicht konstruieren; er bleibt und druckt, wie er bestätigt wurde.</translation>
     </message>
     <message>
         <source>[Revision {path}: ]today’s drafting rules would not give it the same panels and edges[, panel {panel} among them]; it stays and prints as it was confirmed.</source>
-        <translation>[Fassung {path}: ]die heutigen Konstruktionsregeln ergäben nicht dieselben Teile und Kanten[, darunter Teil {panel}]; sie bleibt und druckt, wie sie bestätigt wurde.</translation>
+        <translation>[Stand {path}: ]die heutigen Konstruktionsregeln ergäben nicht dieselben Teile und Kanten[, darunter Teil {panel}]; er bleibt und druckt, wie er bestätigt wurde.</translation>
     </message>
 </context>
 <context>
@@ -2002,7 +2002,7 @@
     </message>
     <message>
         <source>revision %1</source>
-        <translation>Fassung %1</translation>
+        <translation>Stand %1</translation>
     </message>
     <message>
         <source>cut %1</source>
@@ -2200,8 +2200,8 @@
     <message numerus="yes">
         <source>%n mark(s)</source>
         <translation>
-            <numerusform>%n Markierung</numerusform>
-            <numerusform>%n Markierungen</numerusform>
+            <numerusform>%n Marke</numerusform>
+            <numerusform>%n Marken</numerusform>
         </translation>
     </message>
     <message>

@@ -188,10 +188,11 @@ struct TakeBack {
     }
     template <class OtherChange>
     std::optional<Change> operator()(const OtherChange& change) const {
-        if constexpr (requires { takenBack(before, side, change); })
+        if constexpr (requires { takenBack(before, side, change); }) {
             return takenBack(before, side, change);
-        else
+        } else {
             return std::nullopt;
+        }
     }
 };
 

@@ -84,11 +84,9 @@ PanelCorners cornersOf(const Panel& panel, const LineInPanel& line) {
     const Path& front = panel.edges[line.front].path;
     const Path& back = panel.edges[line.back].path;
     if (line.isTop) {
-        return {
-            front.start(), back.end(), -tangentAt(front.pieces.front(), 0),
-                tangentAt(back.pieces.back(), 1)
-        }
-    };
+        return {front.start(), back.end(), -tangentAt(front.pieces.front(), 0),
+                tangentAt(back.pieces.back(), 1)};
+    }
     return {front.end(), back.start(), -tangentAt(front.pieces.back(), 1),
             tangentAt(back.pieces.front(), 0)};
 }

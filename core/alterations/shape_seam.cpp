@@ -107,13 +107,11 @@ Problems shapeSeams(Pattern& pattern, const std::vector<ShapeSeamOnSide>& shapes
         UpwardEdge upwards = upwardOf(edge);
         auto path = movedAlongNormal(upwards, each.shift);
         if (!path) {
-            return {
-                {
-                    .code = ProblemCode::alterationBreaksPanel, .subject = "shape_seam",
-                    .detail = each.seam, .panel = panelKey(pattern.panels[each.edge.panel])
-                }
-            }
-        };
+            return {{.code = ProblemCode::alterationBreaksPanel,
+                     .subject = "shape_seam",
+                     .detail = each.seam,
+                     .panel = panelKey(pattern.panels[each.edge.panel])}};
+        }
         upwards.path = *std::move(path);
         edge.path = edge.runsUp ? std::move(upwards.path) : reversed(upwards.path);
     }
