@@ -1,6 +1,7 @@
 // What is confirmed stays: the database refuses to change it, and a change made all the same is
 // found on opening and named.
 #include <algorithm>
+#include <filesystem>
 #include <map>
 
 #include <gtest/gtest.h>
@@ -168,6 +169,7 @@ TEST(Confirmed, aChangeOfAnyColumnIsFoundAndNamed) {
     for (const Garment& garment : folio.garments) {
         for (const Shared<Revision>& revision : garment.revisions) {
             for (const auto& [column, value] : changes) {
+                std::filesystem::remove(folder / "a");  // no save goes over a revision it lacks
                 ASSERT_FALSE(writeFolio(folio, folder / "a"));
                 forced(folder / "a", "UPDATE revision SET " + column + " = " + value +
                                          " WHERE digest = '" + revision->digest() + "'");
