@@ -42,9 +42,10 @@ GarmentCheck checked(const Folio& folio, const Garment& garment, const ChosenRev
 void addHistory(const Folio& folio, const Garment& garment, GarmentCheck& check) {
     const std::vector<Problem> drift = driftIn(folio, garment);
     check.problems.insert(check.problems.end(), drift.begin(), drift.end());
-    for (const Shared<Revision>& revision : garment.revisions)
+    for (const Shared<Revision>& revision : garment.revisions) {
         if (const std::string& text = revision->content().errorsAccepted; !text.empty())
             check.acceptedErrors.push_back({revision->number(), text});
+    }
 }
 
 bool isWorthAnExitCode(const GarmentCheck& check) {

@@ -35,7 +35,8 @@ Problem problemOf(ProblemCode code, const ShapeSeam& shape) {
 EdgeShift& shiftOf(std::vector<ShiftOfEdge>& shifts, const EdgeRef& edge, const std::string& seam) {
     const auto found = std::ranges::find(shifts, edge, &ShiftOfEdge::edge);
     if (found != shifts.end()) return found->shift;
-    return shifts.emplace_back(edge, EdgeShift{}, seam).shift;
+    shifts.push_back({edge, EdgeShift{}, seam});
+    return shifts.back().shift;
 }
 
 bool isNumber(const ShapeSeam& shape) {

@@ -169,11 +169,11 @@ std::optional<Change> takenBack(const Pattern& before, BodySide side, const Resh
         readings.push_back({*positionOf(before, half, each.place), each.amountMm});
     const AmountCurve curve(std::move(readings), change.towardsBack, change.towardsFront);
     constexpr double kEndedMm = 5;
-    ReshapeEdge opposite{change.line, {}, {kEndedMm}, {kEndedMm}};
+    ReshapeEdge lineBack{change.line, {}, {kEndedMm}, {kEndedMm}};
     for (const PanelOnLine& each : half.panels)
-        readBack(before, *changed, each, curve, opposite.amounts);
-    if (opposite.amounts.empty()) return std::nullopt;
-    return proven(before, *changed, side, opposite, kApply);
+        readBack(before, *changed, each, curve, lineBack.amounts);
+    if (lineBack.amounts.empty()) return std::nullopt;
+    return proven(before, *changed, side, lineBack, kApply);
 }
 
 }  // namespace coutil
