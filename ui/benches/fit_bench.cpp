@@ -49,6 +49,13 @@ void FitBench::chooseFitting() {
         if (isDrawn(each)) fitting_ = each.id;
 }
 
+void FitBench::showFitting(const std::string& id) {
+    document().endMerging();
+    fitting_ = id;
+    picked_.clear();
+    followNow();
+}
+
 void FitBench::addFitting() {
     Fitting made{.id = newUuid(), .heldOn = today()};
     if (const Revision* revision = document().revision()) made.revision = revision->digest();

@@ -33,6 +33,7 @@ class FitBench : public TableBench {
     [[nodiscard]] QString benchName() const override;
     void leave() override;
     void attachPhotos(const QStringList& files);
+    void showFitting(const std::string& id);  // of the garment
 
   signals:
     void fittingSheetWanted();

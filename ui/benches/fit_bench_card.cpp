@@ -74,12 +74,7 @@ void FitBench::connectHead() {
     connect(head_, &FitHead::newWanted, this, &FitBench::addFitting);
     connect(head_, &FitHead::removeWanted, this, &FitBench::removeFitting);
     connect(head_, &FitHead::triedWanted, this, &FitBench::showTried);
-    connect(head_, &FitHead::chosen, this, [this](const std::string& id) {
-        document().endMerging();
-        fitting_ = id;
-        picked_.clear();
-        followNow();
-    });
+    connect(head_, &FitHead::chosen, this, &FitBench::showFitting);
     connect(head_, &FitHead::edited, this, &FitBench::change);
     connect(head_, &FitHead::left, this, [this] { document().endMerging(); });
 }

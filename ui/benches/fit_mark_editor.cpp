@@ -146,7 +146,10 @@ void FitMarkEditor::take(const Mark& after, const QString& field) {
 
 void FitMarkEditor::takeAmount(std::optional<double> mm) {
     complaint_->hide();
-    take(withAmount(mark_, enteredKind_, mm.value_or(0)), QStringLiteral("amount"));
+    // A typed minus is opened also where the choice still says opened from the mark before.
+    const double typedMm = mm.value_or(0);
+    const MarkKind read = typedMm < 0 ? unsignedKind(enteredKind_) : enteredKind_;
+    take(withAmount(mark_, read, typedMm), QStringLiteral("amount"));
 }
 
 }  // namespace coutil

@@ -108,6 +108,18 @@ bool isComplete(const Mark& mark) {
     return std::visit(HasPlace{}, mark.place) && (isNote(mark.kind) || mark.amountMm > 0);
 }
 
+MarkKind unsignedKind(MarkKind kind) {
+    switch (kind) {
+        case MarkKind::opened:
+        case MarkKind::lower:
+        case MarkKind::shorter:
+        case MarkKind::bustPointLower:
+            return oppositeOf(kind).value();
+        default:
+            return kind;
+    }
+}
+
 Mark withAmount(const Mark& mark, MarkKind entered, double mm) {
     Mark made = mark;
     made.kind = entered;

@@ -24,6 +24,9 @@ struct MarkForm {
 // True where a mark says all it has to: a place, and an amount unless it is a note.
 [[nodiscard]] bool isComplete(const Mark& mark);
 
+// The kind of a pair that figures without a sign are read as: pinned of pinned and opened.
+[[nodiscard]] MarkKind unsignedKind(MarkKind kind);
+
 // A length read for a mark that stood as `entered`: below zero it says the opposite, pinned or
 // opened, raised or lowered, longer or shorter.
 [[nodiscard]] Mark withAmount(const Mark& mark, MarkKind entered, double mm);

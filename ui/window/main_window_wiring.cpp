@@ -127,6 +127,8 @@ void MainWindow::connectTimeline() {
     connect(history_, &HistoryActions::failed, this, &MainWindow::fail);
     connect(history_, &HistoryActions::told, this, tell);
     connect(history_, &HistoryActions::compareWanted, this, &MainWindow::compare);
+    connect(history_, &HistoryActions::fittingChosen, this,
+            [this](const QString& id) { fit_->showFitting(id.toStdString()); });
     connect(history_, &HistoryActions::confirmWanted, confirming_, &Confirming::confirmPencil);
     connect(confirming_, &Confirming::failed, this, &MainWindow::fail);
     connect(confirming_, &Confirming::told, this, tell);

@@ -186,6 +186,17 @@ TEST_F(FitBenchTest, aNegativeAmountIsOpened) {
     EXPECT_TRUE(find<QComboBox>("markKind")->currentText().startsWith("opened"));
 }
 
+TEST_F(FitBenchTest, aMinusIsOpenedAlsoAfterAMarkThatWasOpened) {
+    recordFitting();
+    click(onSeam("2-3", 35));
+    typeAmount("-0.8");
+    click(onSeam("3-4", 35));
+    typeAmount("-0.4");
+    ASSERT_EQ(fitting().marks.size(), 2U);
+    EXPECT_EQ(fitting().marks[1].kind, MarkKind::opened);
+    EXPECT_DOUBLE_EQ(fitting().marks[1].amountMm, 4);
+}
+
 TEST_F(FitBenchTest, enterGoesOnToTheNextMarkOnTheSameSeam) {
     recordFitting();
     click(onSeam("2-3", 35));
