@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <ranges>
 #include <sstream>
 #include <string>
 #include <utility>
@@ -64,10 +63,11 @@ class Replays {
     const Replay& of(const Revision& revision) {
         std::vector<const Revision*> missing;
         for (const Revision* each = &revision; each != nullptr && !made_.contains(each->digest());
-             each = findRevision(folio_, each->content().parent))
+             each = findRevision(folio_, each->content().parent)) {
             missing.push_back(each);
-        for (const Revision* each : missing | std::views::reverse)
-            made_.emplace(each->digest(), made(*each));
+        }
+        for (; !missing.empty(); missing.pop_back())
+            made_.emplace(missing.back()->digest(), made(*missing.back()));
         return made_.at(revision.digest());
     }
 
@@ -77,11 +77,10 @@ class Replays {
         if (parent == nullptr || !isGrownFrom(parent->recipe(), revision.recipe()))
             return draftedBase(revision.recipe());
         const Replay& before = made_.at(parent->digest());
-        const auto own = std::ranges::subrange(
-            revision.recipe().alterations.begin() +
-                static_cast<std::ptrdiff_t>(parent->recipe().alterations.size()),
-            revision.recipe().alterations.end());
-        return {before.pattern, {own.begin(), own.end()}, before.unfit};
+        const std::vector<Alteration>& all = revision.recipe().alterations;
+        const auto own =
+            all.begin() + static_cast<std::ptrdiff_t>(parent->recipe().alterations.size());
+        return {before.pattern, {own, all.end()}, before.unfit};
     }
 
     [[nodiscard]] Replay made(const Revision& revision) const {
@@ -89,9 +88,10 @@ class Replays {
         Replay replay{.pattern = {}, .unfit = std::move(base.unfit)};
         if (!base.pattern) return replay;
         AlteredPattern altered = applyAlterations(*base.pattern, base.alterations);
-        for (Problem& problem : altered.problems)
+        for (Problem& problem : altered.problems) {
             if (isError(problem) && !wasAccepted(revision, problem))
                 replay.unfit.push_back(std::move(problem));
+        }
         if (isInkable(altered.pattern)) replay.pattern = onInkGrid(altered.pattern);
         return replay;
     }

@@ -104,9 +104,10 @@ std::vector<HeldRevision> revisionsHeldIn(std::string_view bytes) {
                                "coalesce(garment.name, revision.garment) FROM revision "
                                "LEFT JOIN garment ON garment.id = revision.garment "
                                "ORDER BY revision.garment, revision.number");
-        while (rows.executeStep())
+        while (rows.executeStep()) {
             held.push_back({rows.getColumn(0).getString(), rows.getColumn(1).getInt(),
                             rows.getColumn(2).getString()});
+        }
     } catch (const SQLite::Exception&) {
         return held;  // as far as they could be read
     }
