@@ -10,6 +10,7 @@
 #include <QTemporaryDir>
 #include <cstdio>
 
+#include "tests/pictures/fit_pictures.h"
 #include "tests/ui/timeline/grown_garment.h"
 #include "ui/benches/bench.h"
 #include "ui/fields/choice_field.h"
@@ -78,6 +79,24 @@ bool takeComparing(MainWindow& window, const QDir& folder, const QString& suffix
     return all;
 }
 
+// A window of its own, with fittings of the demo singer.
+bool takeFittings(const QSize& size, const QDir& folder, const QString& suffix) {
+    const QTemporaryDir folios;
+    auto answers = std::make_unique<QueuedAnswers>();
+    QueuedAnswers& queued = *answers;
+    MainWindow window(std::move(answers));
+    window.resize(size);
+    window.show();
+    window.activateWindow();
+    settle(300);
+    bool all = true;
+    takeFitting(window, queued, folios.path(), [&](const char* name) {
+        settle(300);
+        all = savePicture(window, folder, QLatin1String(name) + suffix) && all;
+    });
+    return all;
+}
+
 bool takeConfirming(const QDir& folder, const QString& suffix) {
     Problem error;
     error.code = ProblemCode::panelTooNarrow;
@@ -124,6 +143,7 @@ int main(int argc, char** argv) {
                 QStringLiteral("-%1-%2")
                     .arg(size.width())
                     .arg(isDark ? QStringLiteral("dark") : QStringLiteral("light"));
+            all = takeFittings(size, folder, suffix) && all;
             MainWindow window;
             window.resize(size);
             window.show();

@@ -126,6 +126,7 @@ void FitBench::takeClick(const TablePlace& place, const QPointF& mm) {
         return;
     }
     takePlace(place, mm);
+    table().pickPanel(-1);  // its light would hide how far the new line is from the old one
 }
 
 // A new mark at the place, its amount to be typed at once.

@@ -10,7 +10,8 @@ namespace {
 constexpr double kArrowPx = 13;  // from tip to end
 constexpr double kHeadPx = 5;
 constexpr double kGapPx = 2;  // between the place and a tip that points at it
-constexpr double kWordsGapPx = 5;
+constexpr double kWordsAsidePx = 6;
+constexpr double kWordsAbovePx = 8;  // clear of arrows and of a handle between two edges
 
 void paintArrow(QPainter& painter, const QPointF& tip, const QPointF& direction) {
     const QPointF across(-direction.y(), direction.x());
@@ -45,8 +46,7 @@ void paintWords(QPainter& painter, const TableLook& look, const SceneSign& sign,
     if (sign.words.isEmpty()) return;
     const QFontMetricsF metrics(painter.font());
     QRectF box = metrics.boundingRect(sign.words);
-    box.moveCenter(at);
-    box.moveLeft(at.x() + kArrowPx + kGapPx + kWordsGapPx);
+    box.moveBottomLeft(at + QPointF(kWordsAsidePx, -kWordsAbovePx));
     QColor patch(look.colours.paper);
     patch.setAlpha(210);
     painter.fillRect(box.adjusted(-2, 0, 2, 0), patch);
