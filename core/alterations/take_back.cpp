@@ -168,8 +168,8 @@ std::optional<Change> takenBack(const Pattern& before, BodySide side, const Resh
     for (const LineAmount& each : change.amounts)
         readings.push_back({*positionOf(before, half, each.place), each.amountMm});
     const AmountCurve curve(std::move(readings), change.towardsBack, change.towardsFront);
-    constexpr double kEndedMm = 5;
-    ReshapeEdge lineBack{change.line, {}, {kEndedMm}, {kEndedMm}};
+    constexpr double kEndRunMm = 5;
+    ReshapeEdge lineBack{change.line, {}, {kEndRunMm}, {kEndRunMm}};
     for (const PanelOnLine& each : half.panels)
         readBack(before, *changed, each, curve, lineBack.amounts);
     if (lineBack.amounts.empty()) return std::nullopt;

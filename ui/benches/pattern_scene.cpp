@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "core/alterations/whole_pattern.h"
 #include "core/pattern/panel_key.h"
@@ -90,6 +92,28 @@ void addLevels(TableScene& scene, const Pattern& pattern, double waistY) {
     }
 }
 
+// The levels of one row of a whole pattern: those that meet its panels, since the next row is near.
+void addLevelsOfRow(TableScene& scene, const Pattern& pattern, PanelSide side, double waistY) {
+    QRectF row;
+    for (std::size_t p = 0; p < pattern.panels.size(); ++p) {
+        if (pattern.panels[p].side == side) row |= scene.panels[p].sewing.boundingRect();
+    }
+    TableScene all;
+    all.unit = scene.unit;
+    addLevels(all, pattern, waistY);
+    for (SceneLevel& level : all.levels) {
+        if (level.yMm >= row.top() && level.yMm <= row.bottom())
+            scene.levels.push_back(std::move(level));
+    }
+}
+
+// A panel has one tint on both sides.
+void tintRows(TableScene& scene, const Pattern& pattern) {
+    std::map<PanelSide, int> next;
+    for (std::size_t p = 0; p < pattern.panels.size(); ++p)
+        scene.panels[p].tint = next[pattern.panels[p].side]++;
+}
+
 // "left" over the row of the left panels, "right" over that of the right ones.
 void nameRows(TableScene& scene, const Pattern& pattern) {
     for (const PanelSide side : {PanelSide::left, PanelSide::right}) {
@@ -128,9 +152,13 @@ TableScene patternScene(const Pattern& pattern, LengthUnit unit) {
         scene.letterings.push_back(seamLettering(pattern, seam, placements));
     }
     if (placements.empty()) return scene;
-    addLevels(scene, pattern, placements.front().shift.y());
-    if (!isWhole(pattern)) return scene;
-    addLevels(scene, pattern, placements.back().shift.y());
+    if (!isWhole(pattern)) {
+        addLevels(scene, pattern, placements.front().shift.y());
+        return scene;
+    }
+    addLevelsOfRow(scene, pattern, PanelSide::left, placements.front().shift.y());
+    addLevelsOfRow(scene, pattern, PanelSide::right, placements.back().shift.y());
+    tintRows(scene, pattern);
     nameRows(scene, pattern);
     return scene;
 }

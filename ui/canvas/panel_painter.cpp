@@ -110,7 +110,8 @@ void paintBlock(QPainter& painter, const TableLook& look, const ScenePanel& pane
 void paintTint(QPainter& painter, const TableLook& look, std::size_t index) {
     const ScenePanel& panel = look.scene.panels[index];
     painter.setPen(Qt::NoPen);
-    painter.setBrush(look.colours.tints[index % look.colours.tints.size()]);
+    const auto tint = panel.tint < 0 ? index : static_cast<std::size_t>(panel.tint);
+    painter.setBrush(look.colours.tints[tint % look.colours.tints.size()]);
     painter.drawPath(panel.cutting.isEmpty() ? panel.sewing : panel.cutting);
     painter.setBrush(Qt::NoBrush);
 }

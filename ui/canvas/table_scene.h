@@ -64,6 +64,7 @@ struct SceneEdge {
 struct ScenePanel {
     QString number;   // large and pale in the middle
     QString figures;  // told to screen readers when the panel is picked
+    int tint = -1;    // which of the tints, so that a panel has one on both sides; -1: by its place
     std::vector<SceneEdge> edges;
     QPainterPath sewing;   // closed
     QPainterPath cutting;  // closed; empty where no allowance is shown

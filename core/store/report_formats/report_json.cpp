@@ -109,9 +109,10 @@ ordered_json checkJson(const GarmentCheck& check, const SentenceOf& sentence) {
     for (const Estimate& estimate : check.estimates)
         json["estimates"].push_back(text_formats::estimateJson(estimate));
     json["errors_accepted"] = ordered_json::array();
-    for (const AcceptedErrors& accepted : check.acceptedErrors)
+    for (const AcceptedErrors& accepted : check.acceptedErrors) {
         json["errors_accepted"].push_back(
             {{"revision", accepted.revision}, {"text", accepted.text}});
+    }
     return json;
 }
 
