@@ -1,3 +1,4 @@
+#include <QDate>
 #include <array>
 #include <utility>
 
@@ -5,80 +6,95 @@
 #include "app/command_line/messages.h"
 #include "app/command_line/opened_garment.h"
 #include "app/command_line/shared_options.h"
-#include "core/revision/ink_line.h"
 #include "core/store/comparison_formats.h"
 #include "core/store/folio_file.h"
-#include "ui/words/revision_words.h"
+#include "ui/comparing/compared_svg.h"
+#include "ui/printing/compare_pdf.h"
 
 namespace coutil {
 namespace {
 
-constexpr std::array kOptions{kGarmentOption, kPencilOption, kJsonOption,
-                              kSvgOption,     kOutOption,    kHelpOption};
-constexpr std::array<std::string_view, 2> kFormats{"--json", "--svg"};
+constexpr std::array kOptions{
+    kGarmentOption,
+    kPencilOption,
+    kJsonOption,
+    kSvgOption,
+    OptionSpec{"--pdf", "", false,
+               QT_TRANSLATE_NOOP("CommandLine", "as pages to print: drawing, girths, figures")},
+    kOutOption,
+    kDateOption,
+    kNoNameOption,
+    kHelpOption};
+constexpr std::array<std::string_view, 3> kFormats{"--json", "--svg", "--pdf"};
 
-constexpr char kGraphite[] = "#4C4D52";
-constexpr double kLineMm = 0.5;  // what dashes are counted in: the width of a sewing line
-
-// One of the two that are compared.
-struct ComparedState {
+// One of the two that a call names.
+struct NamedState {
     ChosenRevision chosen;
     Pattern pattern;
     RevisionHead head;
 };
 
-Outcome<ComparedState> comparedState(const Folio& folio, const Garment& garment,
-                                     const std::string& id, const Call& call) {
+Outcome<NamedState> namedState(const Folio& folio, const Garment& garment, const std::string& id,
+                               const Call& call) {
     const Outcome<ChosenRevision> chosen = chosenRevision(garment, id, call);
-    if (!chosen) return Outcome<ComparedState>::failed(chosen.problems);
+    if (!chosen) return Outcome<NamedState>::failed(chosen.problems);
     GarmentOutcome outcome = outcomeOf(folio, garment, *chosen);
-    if (!outcome.pattern) return Outcome<ComparedState>::failed(std::move(outcome.problems));
-    return ComparedState{*chosen, *std::move(outcome.pattern), headOf(folio, garment, *chosen)};
+    if (!outcome.pattern) return Outcome<NamedState>::failed(std::move(outcome.problems));
+    return NamedState{*chosen, *std::move(outcome.pattern), headOf(folio, garment, *chosen)};
 }
 
-ComparedLine lineOf(const Folio& folio, const Garment& garment, const ChosenRevision& chosen) {
-    ComparedLine line;
-    const Revision* revision = findRevision(folio, chosen.revision);
-    if (revision == nullptr) {
-        line.colour = kGraphite;
-        line.label = pencilName(*findPencil(garment, chosen.pencil)).toStdString();
-        return line;
-    }
-    const InkLine ink = inkLineOf(revision->number());
-    line.colour = ink.onPaper;
-    for (const double pens : ink.dashPens) line.dashesMm.push_back(pens * kLineMm);
-    line.label = revisionName(*revision).toStdString();
-    return line;
-}
+StateRef refOf(const NamedState& state) { return {state.chosen.revision, state.chosen.pencil}; }
 
-std::string drawn(const Folio& folio, const Garment& garment, const ComparedState& a,
-                  const ComparedState& b, const Call& call) {
+std::string reported(const Folio& folio, const NamedState& a, const NamedState& b) {
     ComparisonReport report{.a = a.head, .b = b.head};
-    report.alterations = alterationsBetween(folio, {a.chosen.revision, a.chosen.pencil},
-                                            {b.chosen.revision, b.chosen.pencil});
+    report.alterations = alterationsBetween(folio, refOf(a), refOf(b));
     const auto how =
         report.alterations.isSameBlock ? Registration::ownFrame : Registration::automatic;
     report.comparison = comparePatterns(a.pattern, b.pattern, how);
-    if (call.has("--svg")) {
-        return writeComparisonSvg(a.pattern, b.pattern, report.comparison,
-                                  lineOf(folio, garment, a.chosen),
-                                  lineOf(folio, garment, b.chosen), garment.name);
-    }
     report.chart = girthChart(a.pattern, b.pattern);
     return writeComparisonJson(report);
 }
 
+ExitCode writePdf(const Folio& folio, const ComparedStates& states, const Call& call) {
+    const QDate day =
+        call.has("--date")
+            ? QDate::fromString(QString::fromStdString(*call.value("--date")), Qt::ISODate)
+            : QDate::currentDate();
+    ComparePaper paper = comparePaper(folio, states, day);
+    paper.hasClient = !call.has("--no-name");
+    const Outcome<PdfEnd> written =
+        writeComparePdf(states, paper, day, QString::fromStdString(*call.value("-o")));
+    return written ? ExitCode::done : failedBy(written.problems, folio.unit);
+}
+
+// Pages go to a file: half a PDF on a terminal helps nobody.
+std::optional<Problem> checkCall(const Call& call) {
+    if (const auto problem = checkDate(call)) return problem;
+    const std::string out = call.value("-o").value_or("");
+    if (!call.has("--pdf") || (!out.empty() && out != "-")) return std::nullopt;
+    Problem problem;
+    problem.code = ProblemCode::callIncomplete;
+    problem.subject = "compare --pdf";
+    problem.detail = "-o OUT.pdf";
+    return problem;
+}
+
 ExitCode run(const Call& call) {
+    if (const auto problem = checkCall(call)) return failedBy({*problem});
     const Outcome<Folio> folio = readFolio(call.operands[0]);
     if (!folio) return failedBy(folio.problems);
     const Outcome<std::size_t> index = chosenGarment(*folio, call);
     if (!index) return failedBy(index.problems);
     const Garment& garment = folio->garments[*index];
-    const auto a = comparedState(*folio, garment, call.operands[1], call);
+    const auto a = namedState(*folio, garment, call.operands[1], call);
     if (!a) return failedBy(a.problems, folio->unit);
-    const auto b = comparedState(*folio, garment, call.operands[2], call);
+    const auto b = namedState(*folio, garment, call.operands[2], call);
     if (!b) return failedBy(b.problems, folio->unit);
-    return giveResult(drawn(*folio, garment, *a, *b, call), call.value("-o").value_or(""));
+    const std::string out = call.value("-o").value_or("");
+    if (call.has("--json")) return giveResult(reported(*folio, *a, *b), out);
+    const auto states = comparedStates(*folio, refOf(*a), refOf(*b));  // both were drafted above
+    return call.has("--pdf") ? writePdf(*folio, *states, call)
+                             : giveResult(comparedSvg(*states), out);
 }
 
 }  // namespace
@@ -86,7 +102,8 @@ ExitCode run(const Call& call) {
 Command compareCommand() {
     return {{"compare", "F.coutil A B", kOptions, {}, kFormats},
             QT_TRANSLATE_NOOP("CommandLine", "tells what is different between two revisions"),
-            &run};
+            &run,
+            true};
 }
 
 }  // namespace coutil

@@ -144,6 +144,25 @@ TEST_F(Story, comparingTellsWhatWasAlteredBetween) {
     EXPECT_THAT(ran({"compare", "1", "3", "--svg"}), HasSubstr("<svg"));
 }
 
+TEST_F(Story, aComparisonIsWrittenAsPdf) {
+    tellAll();
+    const std::string pdf = (folder_ / "compared.pdf").string();
+    const std::vector<std::string> call{"compare", "1", "3", "--pdf", "--date", "2026-05-01",
+                                        "-o", pdf};
+    EXPECT_EQ(ran(call), "");
+    const std::string bytes = stateOf(pdf).bytes;
+    EXPECT_EQ(bytes.substr(0, 5), "%PDF-");
+    EXPECT_EQ(ran(call), "");
+    EXPECT_EQ(stateOf(pdf).bytes, bytes) << "a repeated run gave other bytes";
+    const auto before = stateOf(folio());
+    const ProgramRun nowhere = runProgram({"compare", folio(), "1", "3", "--pdf"});
+    EXPECT_EQ(nowhere.exitCode, 2);
+    EXPECT_THAT(nowhere.err, HasSubstr("-o OUT.pdf"));
+    const ProgramRun over = runProgram({"compare", folio(), "1", "3", "--pdf", "-o", folio()});
+    EXPECT_NE(over.exitCode, 0);
+    EXPECT_EQ(stateOf(folio()), before) << "a folio was written over";
+}
+
 TEST_F(Story, newMeasurementsAreDraftedAndEveryAlterationAppliedAgain) {
     tellAll();
     json measurements = json::parse(std::ifstream(demoFile("measurements.json")));

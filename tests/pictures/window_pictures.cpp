@@ -1,8 +1,7 @@
 // Pictures of the real window with the demo singer: every bench, two sizes, light and dark.
-// coutil_pictures FOLDER
+// coutil_pictures FOLDER [LANGUAGE [FOLIO]]; of a folio the Compare bench only.
 #include <QApplication>
 #include <QDir>
-#include <QElapsedTimer>
 #include <QFont>
 #include <QLocale>
 #include <QSettings>
@@ -10,10 +9,12 @@
 #include <QTemporaryDir>
 #include <cstdio>
 
+#include "core/store/folio_file.h"
+#include "tests/pictures/compare_pictures.h"
 #include "tests/pictures/fit_pictures.h"
+#include "tests/pictures/picture.h"
 #include "tests/ui/timeline/grown_garment.h"
 #include "ui/benches/bench.h"
-#include "ui/fields/choice_field.h"
 #include "ui/window/confirm_dialog.h"
 #include "ui/window/demo_singer.h"
 #include "ui/window/main_window.h"
@@ -23,22 +24,6 @@
 namespace {
 
 using namespace coutil;
-
-// Lets everything that waits in the event queue (layouts, a plan from the worker) arrive.
-void settle(int milliseconds) {
-    QElapsedTimer timer;
-    timer.start();
-    do {
-        QApplication::processEvents(QEventLoop::AllEvents, 20);
-    } while (timer.elapsed() < milliseconds);
-}
-
-bool savePicture(QWidget& window, const QDir& folder, const QString& name) {
-    const QString file = folder.filePath(name + QStringLiteral(".png"));
-    const bool saved = window.grab().save(file);
-    std::printf("%s %s\n", saved ? "picture:" : "cannot write", qPrintable(file));
-    return saved;
-}
 
 bool takeAll(MainWindow& window, const QDir& folder, const QString& suffix) {
     bool all = true;
@@ -58,25 +43,6 @@ bool takeTimeline(MainWindow& window, const QDir& folder, const QString& suffix)
     window.enterBench(1);
     settle(400);
     return savePicture(window, folder, QStringLiteral("timeline") + suffix);
-}
-
-// Revision 1 against 3 over each other, enlarged, then side by side.
-bool takeComparing(MainWindow& window, const QDir& folder, const QString& suffix) {
-    const Folio folio = grownFolio();
-    window.document().open(folio, {});
-    window.compare({digestOf(folio, 1), {}}, {digestOf(folio, 3), {}});
-    auto* factor = window.findChild<ChoiceField*>("compareFactor");
-    auto* view = window.findChild<ChoiceField*>("compareView");
-    settle(300);
-    bool all = savePicture(window, folder, QStringLiteral("compare-over") + suffix);
-    factor->setCurrentIndex(1);
-    settle(200);
-    all = savePicture(window, folder, QStringLiteral("compare-5-times") + suffix) && all;
-    view->setCurrentIndex(1);
-    settle(300);
-    all = savePicture(window, folder, QStringLiteral("compare-beside") + suffix) && all;
-    view->setCurrentIndex(0);
-    return all;
 }
 
 // A window of its own, with fittings of the demo singer.
@@ -114,11 +80,22 @@ bool takeConfirming(const QDir& folder, const QString& suffix) {
     return savePicture(dialog, folder, QStringLiteral("confirm") + suffix);
 }
 
+bool takeEveryBench(MainWindow& window, const QDir& folder, const QString& suffix) {
+    bool all = savePicture(window, folder, QStringLiteral("start") + suffix);
+    auto singer = demoSinger();
+    if (!singer) return false;
+    window.document().open(*singer, {});
+    all = takeAll(window, folder, suffix) && all;
+    all = takeTimeline(window, folder, suffix) && all;
+    all = takeComparing(window, grownFolio(), folder, suffix) && all;
+    return takeConfirming(folder, suffix) && all;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
-    if (argc != 2) {
-        std::fputs("coutil_pictures FOLDER\n", stderr);
+    if (argc < 2 || argc > 4) {
+        std::fputs("coutil_pictures FOLDER [LANGUAGE [FOLIO]]\n", stderr);
         return 2;
     }
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -129,11 +106,21 @@ int main(int argc, char** argv) {
     QApplication app(argc, argv);
     QSettings::setDefaultFormat(QSettings::IniFormat);
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    QLocale::setDefault(argc > 2 ? QLocale(QString::fromLocal8Bit(argv[2]))
+                                 : QLocale(QLocale::English, QLocale::UnitedKingdom));
     speakUsersLanguage(app);
     QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 10));
     const QDir folder(QString::fromLocal8Bit(argv[1]));
     if (!folder.mkpath(QStringLiteral("."))) return 2;
+    std::optional<Folio> folio;
+    if (argc > 3) {
+        auto read = readFolio(argv[3]);
+        if (!read || read->garments.empty() || read->garments.front().revisions.size() < 2) {
+            std::fputs("no folio with two revisions\n", stderr);
+            return 2;
+        }
+        folio = *std::move(read);
+    }
 
     bool all = true;
     for (const bool isDark : {false, true}) {
@@ -143,19 +130,14 @@ int main(int argc, char** argv) {
                 QStringLiteral("-%1-%2")
                     .arg(size.width())
                     .arg(isDark ? QStringLiteral("dark") : QStringLiteral("light"));
-            all = takeFittings(size, folder, suffix) && all;
+            if (!folio) all = takeFittings(size, folder, suffix) && all;
             MainWindow window;
             window.resize(size);
             window.show();
             settle(300);
-            all = savePicture(window, folder, QStringLiteral("start") + suffix) && all;
-            auto singer = demoSinger();
-            if (!singer) return 1;
-            window.document().open(*singer, {});
-            all = takeAll(window, folder, suffix) && all;
-            all = takeTimeline(window, folder, suffix) && all;
-            all = takeComparing(window, folder, suffix) && all;
-            all = takeConfirming(folder, suffix) && all;
+            all = (folio ? takeComparing(window, *folio, folder, suffix)
+                         : takeEveryBench(window, folder, suffix)) &&
+                  all;
         }
     }
     return all ? 0 : 1;

@@ -28,6 +28,7 @@ class Bench : public QWidget {
   signals:
     void hint(
         const QString& text);  // what the next drag or key will do, for the foot of the window
+    void besideTableWanted(bool isBeside);  // what stands under the table: beside it, or under
     void message(const QString& text, bool isError);  // for the bar above the table
 };
 

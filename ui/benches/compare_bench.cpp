@@ -1,10 +1,12 @@
 #include "ui/benches/compare_bench.h"
 
+#include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "ui/benches/card_text.h"
 #include "ui/benches/compare_chart.h"
@@ -20,7 +22,7 @@ namespace coutil {
 
 namespace {
 constexpr std::size_t kTables = 5;
-constexpr std::size_t kOpenTables = 3;
+constexpr std::size_t kOpenTables = 2;
 }  // namespace
 
 CompareBench::CompareBench(FolioDocument& document, Table& table, QWidget* parent)
@@ -31,7 +33,9 @@ CompareBench::CompareBench(FolioDocument& document, Table& table, QWidget* paren
       tables_(new QVBoxLayout),
       alterations_(new QLabel),
       pdf_(new QPushButton(tr("Save as PDF…"))),
+      svg_(new QPushButton(tr("Save as SVG…"))),
       print_(new QPushButton(tr("Print…"))),
+      changeSheet_(new QPushButton(tr("Change sheet…"))),
       second_(new Table) {
     buildCard();
     linkTables();
@@ -39,7 +43,9 @@ CompareBench::CompareBench(FolioDocument& document, Table& table, QWidget* paren
     connect(choices_, &CompareChoices::viewChosen, this, &CompareBench::showBoth);
     connect(chart_, &CompareChart::heightRead, this, &CompareBench::lightHeight);
     connect(pdf_, &QPushButton::clicked, this, &CompareBench::exportPdf);
+    connect(svg_, &QPushButton::clicked, this, &CompareBench::exportSvg);
     connect(print_, &QPushButton::clicked, this, &CompareBench::print);
+    connect(changeSheet_, &QPushButton::clicked, this, &CompareBench::askChangeSheet);
     connect(&document, &FolioDocument::shownChanged, this, [this] {
         choices_->refresh();
         choices_->chooseShown();
@@ -81,13 +87,23 @@ void CompareBench::buildCard() {
     alterations_->setWordWrap(true);
     alterations_->setTextFormat(Qt::PlainText);
     column->addWidget(alterations_);
-    auto* row = new QHBoxLayout;
-    pdf_->setObjectName(QStringLiteral("comparePdf"));
-    print_->setObjectName(QStringLiteral("comparePrint"));
-    row->addWidget(pdf_);
-    row->addWidget(print_);
-    column->addLayout(row);
+    buildButtons(column);
     column->addStretch(1);
+}
+
+void CompareBench::buildButtons(QVBoxLayout* column) {
+    pdf_->setObjectName(QStringLiteral("comparePdf"));
+    svg_->setObjectName(QStringLiteral("compareSvg"));
+    print_->setObjectName(QStringLiteral("comparePrint"));
+    changeSheet_->setObjectName(QStringLiteral("compareChangeSheet"));
+    changeSheet_->setToolTip(
+        tr("Only what changed from A to B, true to scale, to redraw a pattern that was printed."));
+    auto* grid = new QGridLayout;
+    grid->addWidget(pdf_, 0, 0);
+    grid->addWidget(svg_, 0, 1);
+    grid->addWidget(print_, 1, 0);
+    grid->addWidget(changeSheet_, 1, 1);
+    column->addLayout(grid);
 }
 
 // Both tables are of one size and have their panels at the same places: one view is enough.
@@ -164,12 +180,25 @@ TableScene CompareBench::sceneNow() {
                                     : overlaidScene(*now, layout_, choices_->factor(), unit);
 }
 
+// Whether two tables to the left and right would show everything larger than one over the other.
+bool CompareBench::isLargerBeside() const {
+    const bool hasTwo = !second_->isHidden();
+    const double wide = table().width() + (hasTwo && isBeside_ ? second_->width() : 0);
+    const double high = table().height() + (hasTwo && !isBeside_ ? second_->height() : 0);
+    const double boxWide = layout_.box.widthMm();
+    const double boxHigh = layout_.box.heightMm();
+    return std::min(wide / 2 / boxWide, high / boxHigh) >
+           std::min(wide / boxWide, high / 2 / boxHigh);
+}
+
 void CompareBench::showBoth() {
     if (!isEntered()) return;
     showSceneNow();
     const bool hasSecond = states() && choices_->isSideBySide();
     if (hasSecond) {
         second_->setScene(singleScene(*states_, layout_, ComparedOne::b, document().folio().unit));
+        const bool isBeside = isLargerBeside();
+        if (std::exchange(isBeside_, isBeside) != isBeside) emit besideTableWanted(isBeside);
     }
     if (second_->isHidden() != hasSecond) return;
     second_->setVisible(hasSecond);
@@ -195,8 +224,8 @@ void CompareBench::showCard() {
     words_->setVisible(!words.isEmpty());
     chart_->showStates(now, document().folio().unit);
     chart_->setVisible(now != nullptr);
-    pdf_->setEnabled(now != nullptr);
-    print_->setEnabled(now != nullptr);
+    for (QPushButton* button : {pdf_, svg_, print_}) button->setEnabled(now != nullptr);
+    changeSheet_->setEnabled(hasChangeSheet());
     showFigures();
     showBoth();
 }

@@ -44,6 +44,7 @@ class CompareBench : public TableBench {
     [[nodiscard]] Table& second() { return *second_; }  // B, side by side
 
     void exportPdf();
+    void exportSvg();
     void print();
     [[nodiscard]] std::vector<SheetDrawing> pages();
     // Asks where to write; empty: nowhere. For tests, in place of the dialog.
@@ -53,6 +54,8 @@ class CompareBench : public TableBench {
 
   signals:
     void exported(const QString& path);
+    // B is on the table; what changed since A is wanted for a paper master.
+    void changeSheetWanted(const coutil::StateRef& older);
 
   protected:
     void showCard() override;
@@ -61,14 +64,20 @@ class CompareBench : public TableBench {
 
   private:
     void buildCard();
+    void buildButtons(QVBoxLayout* column);
     void linkTables();
     void compareAnew();
     void showBoth();
+    [[nodiscard]] bool isLargerBeside() const;
     void showFigures();
     [[nodiscard]] QString emptyText();
     [[nodiscard]] QString noDifferenceText();
     [[nodiscard]] QDate today() const;
     [[nodiscard]] ComparePaper paper();
+    [[nodiscard]] QString askWhere(const QString& ending);
+    void tellWritten(const QString& path, const std::vector<Problem>& problems);
+    [[nodiscard]] bool hasChangeSheet();
+    void askChangeSheet();
     void light(const ComparedPlace& place);
     void goTo(const ComparedPlace& place);
     void lightHeight(std::optional<double> heightMm);
@@ -79,13 +88,16 @@ class CompareBench : public TableBench {
     QVBoxLayout* tables_;
     QLabel* alterations_;
     QPushButton* pdf_;
+    QPushButton* svg_;
     QPushButton* print_;
+    QPushButton* changeSheet_;
     std::vector<FoldOut*> folds_;
     std::vector<CompareTable*> figures_;
     QPointer<Table> second_;  // the window's, once it was laid out
     std::shared_ptr<const ComparedStates> states_;
     ComparedLayout layout_;
     bool isStale_ = true;
+    bool isBeside_ = false;  // side by side: the second table to the right, not under the first
     AskPath askPath_;
     std::optional<QDate> today_;
 };

@@ -86,8 +86,10 @@ void addLevels(TableScene& scene, const ComparedStates& states, const ComparedLa
     for (const double waist : layout.waistHeightMm) {
         for (const LevelComparison& level : states.comparison.levels) {
             const QString name = levelName(level.level);
-            const bool isInA = hasA && level.heightAMm;
-            const bool isInB = hasB && level.heightBMm;
+            const bool isInA =
+                hasA && level.heightAMm && reachesLevel(states.a.pattern, level.level);
+            const bool isInB =
+                hasB && level.heightBMm && reachesLevel(states.b.pattern, level.level);
             if (!isInA && !isInB) continue;
             const double a = (isInA ? level.heightAMm : level.heightBMm).value_or(0);
             const double b = (isInB ? level.heightBMm : level.heightAMm).value_or(0);
@@ -95,32 +97,36 @@ void addLevels(TableScene& scene, const ComparedStates& states, const ComparedLa
                 Words::tr("%1: A %2, B %3 (%4)")
                     .arg(name, figureText(level.aMm, scene.unit), figureText(level.bMm, scene.unit),
                          differenceText(level.differenceMm, scene.unit));
-            const auto add = [&](const QString& words, double height) {
-                scene.levels.push_back({words, figures, height + waist});
+            const auto add = [&](const QString& words, double height, int column = 0) {
+                scene.levels.push_back({words, figures, height + waist, column});
             };
             if (std::abs(a - b) < kSmallestToldMm) {
                 add(name, a);
                 continue;
             }
             add(Words::tr("%1 (A)", "level").arg(name), a);
-            add(Words::tr("%1 (B)", "level").arg(name), b);
+            add(Words::tr("%1 (B)", "level").arg(name), b, 1);
         }
     }
 }
 
 // "left" and "right" over the rows of a whole pattern.
-void nameRows(TableScene& scene, const ComparedStates& states) {
+void nameRows(TableScene& scene, const ComparedStates& states, const ComparedLayout& layout) {
     if (states.areSides) return;
     for (const PanelSide side : {PanelSide::left, PanelSide::right}) {
         const auto& pairs = states.comparison.panels;
         const auto first = std::ranges::find(pairs, side, &PanelComparison::side);
         if (first == pairs.end()) continue;
-        const QRectF box =
-            scene.panels[static_cast<std::size_t>(first - pairs.begin())].sewing.boundingRect();
+        const auto index = static_cast<std::size_t>(first - pairs.begin());
+        QRectF box = scene.panels[index].sewing.boundingRect();
+        if (!layout.pairs[index].b.isEmpty()) box |= rectOf(boundsOf(layout.pairs[index].b));
         SceneLettering& name = scene.letterings.emplace_back();
         name.text = sideName(side == PanelSide::left ? BodySide::left : BodySide::right);
         for (const double overMm : {9.0, 14.0, 20.0, 27.0}) {
             name.places.emplace_back(box.center().x(), box.bottom() + overMm);
+        }
+        for (const double underMm : {25.0, 35.0, 45.0}) {
+            name.places.emplace_back(layout.box.highest.x() + 22, box.center().y() - underMm);
         }
     }
 }
@@ -150,7 +156,7 @@ TableScene overlaidScene(const ComparedStates& states, const ComparedLayout& lay
         }
     }
     addLevels(scene, states, layout, true, true);
-    nameRows(scene, states);
+    nameRows(scene, states, layout);
     scene.legend = {{penOf(states.a), lineNameA(states)}, {penOf(states.b), lineNameB(states)}};
     scene.caption = factorWords(factor);
     return scene;
@@ -175,7 +181,7 @@ TableScene singleScene(const ComparedStates& states, const ComparedLayout& layou
         panel.pen = penOf(state);
     }
     addLevels(scene, states, layout, isA, !isA);
-    nameRows(scene, states);
+    nameRows(scene, states, layout);
     scene.legend = {{penOf(state), isA ? lineNameA(states) : lineNameB(states)}};
     return scene;
 }

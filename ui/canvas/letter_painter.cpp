@@ -13,6 +13,7 @@ namespace {
 
 constexpr int kLetterPx = 11;
 constexpr double kNameLeftPx = kSideRulerPx + 8;
+constexpr double kBetweenColumnsPx = 10;
 // Below this scale a name would be as wide as the panels it stands between.
 constexpr double kSmallestNamedPxPerMm = 0.35;
 
@@ -25,17 +26,34 @@ QFont letterFont(const QFont& font) {
 struct NamedLevel {
     const SceneLevel* level = nullptr;
     double yPx = 0;
+    double leftPx = 0;
     double widthPx = 0;
     bool isNamed = false;
 };
 
+// Widths of the columns of level names.
+std::vector<double> columnWidthsPx(const TableScene& scene, const QFontMetricsF& metrics) {
+    std::vector<double> widths;
+    for (const SceneLevel& level : scene.levels) {
+        const auto column = static_cast<std::size_t>(level.nameColumn);
+        if (widths.size() <= column) widths.resize(column + 1, 0.0);
+        widths[column] = std::max(widths[column], metrics.horizontalAdvance(level.name));
+    }
+    return widths;
+}
+
 // The waist keeps its name first; others give way where two would touch.
 std::vector<NamedLevel> namedLevels(const TableLook& look) {
     const QFontMetricsF metrics(letterFont(look.font));
+    const std::vector<double> widths = columnWidthsPx(look.scene, metrics);
     std::vector<NamedLevel> rows;
     for (const SceneLevel& level : look.scene.levels) {
         const double y = std::round(look.view.toPx(QPointF(0, level.yMm)).y()) + 0.5;
-        rows.push_back({&level, y, metrics.horizontalAdvance(level.name), false});
+        double left = kNameLeftPx;
+        for (int i = 0; i < level.nameColumn; ++i) {
+            left += widths[static_cast<std::size_t>(i)] + kBetweenColumnsPx;
+        }
+        rows.push_back({&level, y, left, metrics.horizontalAdvance(level.name), false});
     }
     std::vector<std::size_t> order(rows.size());
     for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
@@ -44,25 +62,26 @@ std::vector<NamedLevel> namedLevels(const TableLook& look) {
     });
     for (const std::size_t i : order) {
         rows[i].isNamed = std::none_of(rows.begin(), rows.end(), [&](const NamedLevel& other) {
-            return other.isNamed && std::abs(other.yPx - rows[i].yPx) < kLetterPx + 3;
+            return other.isNamed && other.level->nameColumn == rows[i].level->nameColumn &&
+                   std::abs(other.yPx - rows[i].yPx) < kLetterPx + 3;
         });
     }
     return rows;
 }
 
 QRectF levelNameBox(const NamedLevel& row) {
-    return {kNameLeftPx - 3, row.yPx - kLetterPx / 2.0 - 2, row.widthPx + 6, kLetterPx + 4.0};
+    return {row.leftPx - 3, row.yPx - kLetterPx / 2.0 - 2, row.widthPx + 6, kLetterPx + 4.0};
 }
 
 }  // namespace
 
 double levelMarginPx(const TableScene& scene, const QFont& font) {
     const QFontMetricsF metrics(letterFont(font));
-    double widest = 0;
-    for (const SceneLevel& level : scene.levels) {
-        widest = std::max(widest, metrics.horizontalAdvance(level.name));
+    double all = 0;
+    for (const double width : columnWidthsPx(scene, metrics)) {
+        all += width + (all > 0 ? kBetweenColumnsPx : 0);
     }
-    return widest > 0 ? widest + 16 : 0;
+    return all > 0 ? all + 16 : 0;
 }
 
 void paintLevels(QPainter& painter, const TableLook& look) {

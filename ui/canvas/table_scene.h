@@ -83,6 +83,8 @@ struct SceneLevel {
     QString name;
     QString figures;
     double yMm = 0;
+    // Names in one column give way to each other; the next column stands to its right.
+    int nameColumn = 0;
 };
 
 // A few letters with a choice of places, best first; left out where none of them is free of lines.

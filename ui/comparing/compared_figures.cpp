@@ -18,12 +18,6 @@ struct Words {
 
 bool isNothing(std::optional<double> mm) { return mm && std::abs(*mm) < kSmallestToldMm; }
 
-// A level over the top edge, which neither reaches, did not change either.
-bool isUnchanged(std::optional<double> a, std::optional<double> b,
-                 std::optional<double> difference) {
-    return (!a && !b) || isNothing(difference);
-}
-
 QString withSide(const QString& name, PanelSide side) {
     if (side == PanelSide::both) return name;
     return name + QLatin1Char(' ') +
@@ -51,12 +45,13 @@ FigureTable girths(const ComparedStates& states, LengthUnit unit) {
     table.columns = {Words::tr("level"), Words::tr("body"), headA(states), headB(states),
                      Words::tr("difference")};
     for (const LevelComparison& level : states.comparison.levels) {
+        if (!level.aMm && !level.bMm) continue;  // over the top edge, or under the bottom
         table.rows.push_back(
             {levelName(level.level),
              {figureText(level.bodyMm, unit), figureText(level.aMm, unit),
               figureText(level.bMm, unit), differenceText(level.differenceMm, unit)},
              placeOnLevel(states, level.level),
-             isUnchanged(level.aMm, level.bMm, level.differenceMm)});
+             isNothing(level.differenceMm)});
     }
     return table;
 }
@@ -66,16 +61,32 @@ std::optional<double> wider(std::optional<double> takenIn) {
     return takenIn ? std::optional(-*takenIn) : std::nullopt;
 }
 
-FigureRow seamRow(const ComparedStates& states, const SeamComparison& seam, LengthUnit unit) {
+// The levels at which any seam has an amount: others would be columns of dashes.
+std::vector<std::string> seamLevels(const std::vector<SeamComparison>& seams) {
+    std::vector<std::string> levels;
+    for (std::size_t i = 0; !seams.empty() && i < seams.front().levels.size(); ++i) {
+        if (std::ranges::any_of(seams, [&](const SeamComparison& seam) {
+                return i < seam.levels.size() && seam.levels[i].amountMm;
+            })) {
+            levels.push_back(seams.front().levels[i].level);
+        }
+    }
+    return levels;
+}
+
+FigureRow seamRow(const ComparedStates& states, const SeamComparison& seam,
+                  const std::vector<std::string>& levels, LengthUnit unit) {
     FigureRow row{seamName(seam), {}, {}, true};
     for (const SeamAtLevel& level : seam.levels) {
+        if (std::ranges::find(levels, level.level) == levels.end()) continue;
         row.figures << differenceText(wider(level.amountMm), unit);
         row.isUnchanged = row.isUnchanged && (!level.amountMm || isNothing(level.amountMm));
     }
     const std::optional<double> largest =
         seam.largest ? std::optional(seam.largest->amountMm) : std::nullopt;
     row.figures << differenceText(wider(largest), unit)
-                << (seam.largest ? placeText(seam.largest->positionMm, unit) : QString());
+                << (seam.largest && !isNothing(largest) ? placeText(seam.largest->positionMm, unit)
+                                                        : QString());
     row.isUnchanged = row.isUnchanged && isNothing(largest);
     row.place =
         placeOnSeam(states, seam.name, seam.side, seam.largest ? seam.largest->positionMm : 0);
@@ -90,9 +101,11 @@ FigureTable seams(const ComparedStates& states, LengthUnit unit) {
                       : Words::tr("Seams: how much B is wider, %1").arg(unitName(unit));
     table.columns = {Words::tr("seam")};
     if (all.empty()) return table;
-    for (const SeamAtLevel& level : all.front().levels) table.columns << levelName(level.level);
+    const std::vector<std::string> levels = seamLevels(all);
+    for (const std::string& level : levels) table.columns << levelName(level);
     table.columns << Words::tr("most") << Words::tr("at");
-    for (const SeamComparison& seam : all) table.rows.push_back(seamRow(states, seam, unit));
+    for (const SeamComparison& seam : all)
+        table.rows.push_back(seamRow(states, seam, levels, unit));
     return table;
 }
 
@@ -107,8 +120,9 @@ FigureTable edges(const ComparedStates& states, LengthUnit unit) {
                                            states.areSides ? PanelSide::both : pairs[i].side);
             table.rows.push_back(
                 {Words::tr("%1, %2", "panel, edge").arg(panel, edgeName(edge.edge)),
-                 {figureText(edge.largestMm, unit),
-                  edge.alongAMm ? placeText(*edge.alongAMm, unit) : QString()},
+                 {figureText(edge.largestMm, unit), edge.alongAMm && !isNothing(edge.largestMm)
+                                                        ? placeText(*edge.alongAMm, unit)
+                                                        : QString()},
                  {static_cast<int>(i), edge.onA},
                  isNothing(edge.largestMm)});
         }
@@ -131,7 +145,7 @@ FigureTable edgeHeights(const ComparedStates& states, LengthUnit unit) {
              {differenceText(height.aMm, unit), differenceText(height.bMm, unit),
               differenceText(height.differenceMm, unit)},
              at ? placeOnSeam(states, height.seam, height.side, *at) : ComparedPlace{},
-             isUnchanged(height.aMm, height.bMm, height.differenceMm)});
+             isNothing(height.differenceMm)});
     }
     return table;
 }

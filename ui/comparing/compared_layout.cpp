@@ -59,6 +59,12 @@ const Panel& panelShown(const ComparedStates& states, const PanelComparison& pai
     return pair.inA ? states.a.pattern.panels[*pair.inA] : states.b.pattern.panels[*pair.inB];
 }
 
+bool reachesLevel(const Pattern& pattern, const std::string& level) {
+    return std::ranges::any_of(pattern.panels, [&](const Panel& panel) {
+        return std::ranges::find(panel.levels, level, &LevelLine::level) != panel.levels.end();
+    });
+}
+
 ComparedLayout comparedLayout(const ComparedStates& states, double factor) {
     ComparedLayout layout;
     const auto& compared = states.comparison.panels;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "ui/comparing/compared_states.h"
@@ -28,6 +29,9 @@ struct ComparedLayout {
 [[nodiscard]] ComparedLayout comparedLayout(const ComparedStates& states, double factor);
 
 inline constexpr double kSpaceBetweenPairsMm = 34;
+
+// Whether any panel has a line of the level.
+[[nodiscard]] bool reachesLevel(const Pattern& pattern, const std::string& level);
 
 // The panel of a pair whose edges are shown: that of a, of b where only b has it.
 [[nodiscard]] const Panel& panelShown(const ComparedStates& states, const PanelComparison& pair);

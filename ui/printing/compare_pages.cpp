@@ -70,7 +70,10 @@ void drawLevels(PagePen& pen, const ComparedStates& states, const ComparedLayout
     for (const double waist : layout.waistHeightMm) {
         for (const LevelComparison& level : states.comparison.levels) {
             const auto height = level.heightAMm ? level.heightAMm : level.heightBMm;
-            if (!height) continue;
+            if (!height || !(reachesLevel(states.a.pattern, level.level) ||
+                             reachesLevel(states.b.pattern, level.level))) {
+                continue;
+            }
             const Point from = drawn.at(Point(left, waist + *height));
             const Point to = drawn.at(Point(layout.box.highest.x(), waist + *height));
             pen.line(from, to, kHairlineMm, SheetInk::level);

@@ -1,5 +1,7 @@
 #include "ui/printing/compare_pdf.h"
 
+#include <QTimeZone>
+
 #include "ui/words/revision_words.h"
 
 namespace coutil {
@@ -18,7 +20,7 @@ Outcome<PdfEnd> writeComparePdf(const ComparedStates& states, const ComparePaper
                                 const QDate& madeOn, const QString& path) {
     PdfInfo info;
     info.title = titleOf(states);
-    if (madeOn.isValid()) info.date = madeOn.startOfDay();
+    if (madeOn.isValid()) info.date = QDateTime(madeOn, QTime(0, 0), QTimeZone::utc());
     return writeSheetsPdf(comparePages(states, paper), info, path);
 }
 

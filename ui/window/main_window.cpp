@@ -93,6 +93,7 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     connectFoot();
     connectTimeline();
     connectFit();
+    connectCompare();
     setAcceptDrops(true);
     resize(kUsualSize);
     table_->setWheelPans(menus_->wheelPans->isChecked());
@@ -134,6 +135,9 @@ void MainWindow::addBench(Bench* bench) {
     card_->addBench(bench);
     if (QWidget* under = bench->underTable()) tables_->addWidget(under, 1);
     jobLine_->addBench(bench->benchName(), static_cast<int>(benches_.size()));
+    connect(bench, &Bench::besideTableWanted, this, [this](bool isBeside) {
+        tables_->setDirection(isBeside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    });
     connect(bench, &Bench::hint, foot_, &StatusLine::showHint);
     connect(bench, &Bench::message, this, [this](const QString& text, bool isError) {
         messages_->say({text, isError, {}, {}});

@@ -11,7 +11,7 @@
 #include "ui/window/ask_user.h"
 
 class QStackedWidget;
-class QVBoxLayout;
+class QBoxLayout;
 
 namespace coutil {
 
@@ -84,6 +84,7 @@ class MainWindow : public QMainWindow {
     void connectTimeline();
     void tellPencilBegun(const QString& revision);
     void connectFit();
+    void connectCompare();
     void showDocument();
     void showTitle();
     void showPosition(std::optional<QPointF> mm);
@@ -103,7 +104,7 @@ class MainWindow : public QMainWindow {
     QStackedWidget* middle_;
     StartScreen* start_;
     Table* table_;
-    QVBoxLayout* tables_ = nullptr;  // the table, and what a bench has under it
+    QBoxLayout* tables_ = nullptr;  // the table, and what a bench has under it
     CardArea* card_;
     HistoryActions* history_;
     TimelineStrip* timeline_;

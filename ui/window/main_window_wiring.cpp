@@ -1,5 +1,6 @@
 #include <QShortcut>
 
+#include "ui/benches/compare_bench.h"
 #include "ui/benches/fit_bench.h"
 #include "ui/benches/print_bench.h"
 #include "ui/canvas/table.h"
@@ -151,6 +152,12 @@ void MainWindow::tellPencilBegun(const QString& revision) {
 void MainWindow::connectFit() {
     connect(fit_, &FitBench::photoFilesWanted, this,
             [this] { fit_->attachPhotos(files_->ask().picturesToAttach(this)); });
+    connect(fit_, &FitBench::fittingSheetWanted, this, [this] { showPaper(PaperKind::fitting); });
+}
+
+void MainWindow::connectCompare() {
+    connect(compare_, &CompareBench::changeSheetWanted, this,
+            [this](const StateRef& older) { showPaper(PaperKind::change, older); });
 }
 
 void MainWindow::connectFoot() {

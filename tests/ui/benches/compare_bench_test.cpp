@@ -178,6 +178,41 @@ TEST_F(CompareBenchTest, tellsTheAlterationsBetween) {
     EXPECT_TRUE(told.contains("loose"));
 }
 
+TEST_F(CompareBenchTest, isSavedAsSvgWithBothLinesAndTheirNames) {
+    open(grownFolio());
+    bench.compare(inked(1), inked(2));
+    QTemporaryDir folder;
+    bench.setAskPath([&](QWidget*, const QString& suggestion) {
+        EXPECT_TRUE(suggestion.endsWith(".svg"));
+        return folder.filePath("comparison");  // the ending is added
+    });
+    QSignalSpy exported(&bench, &CompareBench::exported);
+    QTest::mouseClick(bench.findChild<QPushButton*>("compareSvg"), Qt::LeftButton);
+    ASSERT_EQ(exported.count(), 1);
+    QFile file(folder.filePath("comparison.svg"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QString svg = QString::fromUtf8(file.readAll());
+    EXPECT_TRUE(svg.contains("<svg"));
+    EXPECT_TRUE(svg.contains("A: revision 1, "));
+    EXPECT_TRUE(svg.contains("B: revision 2, "));
+}
+
+TEST_F(CompareBenchTest, aChangeSheetShowsBAndAsksForWhatChangedSinceA) {
+    open(grownFolio());
+    bench.compare(inked(1), inked(3));
+    QSignalSpy wanted(&bench, &CompareBench::changeSheetWanted);
+    auto* button = bench.findChild<QPushButton*>("compareChangeSheet");
+    QTest::mouseClick(button, Qt::LeftButton);
+    ASSERT_EQ(wanted.count(), 1);
+    EXPECT_EQ(wanted[0][0].value<StateRef>().digest, inked(1).digest);
+    ASSERT_NE(document.revision(), nullptr);
+    EXPECT_EQ(document.revision()->number(), 3);
+    EXPECT_EQ(bench.states()->a.revision, 1);  // what is compared stays
+    EXPECT_EQ(bench.states()->b.revision, 3);
+    QTest::keyClick(field("compareWhat"), Qt::Key_Down);  // two sides are one state
+    EXPECT_FALSE(button->isEnabled());
+}
+
 TEST_F(CompareBenchTest, isSavedAsPdfWithNamesAndFigures) {
     open(grownFolio());
     bench.compare(inked(1), inked(2));
