@@ -635,6 +635,10 @@
         <source>which pencil, when there are several (the newest)</source>
         <translation>welcher Bleistiftstand, wenn es mehrere gibt (der neueste)</translation>
     </message>
+    <message>
+        <source>as pages to print: drawing, girths, figures</source>
+        <translation>als Seiten zum Drucken: Zeichnung, Umfänge, Zahlen</translation>
+    </message>
 </context>
 <context>
     <name>ComparePages</name>
@@ -669,6 +673,16 @@
     <message>
         <source>Drawing</source>
         <translation>Zeichnung</translation>
+    </message>
+    <message>
+        <source>%1 (A)</source>
+        <comment>level</comment>
+        <translation>%1 (A)</translation>
+    </message>
+    <message>
+        <source>%1 (B)</source>
+        <comment>level</comment>
+        <translation>%1 (B)</translation>
     </message>
 </context>
 <context>
@@ -796,7 +810,7 @@
     </message>
     <message>
         <source>most</source>
-        <translation>höchstens</translation>
+        <translation>max.</translation>
     </message>
     <message>
         <source>at</source>
@@ -2516,6 +2530,22 @@ Nahtzugabe: %4</translation>
     <message>
         <source>The comparison is with the printer.</source>
         <translation>Der Vergleich ist beim Drucker.</translation>
+    </message>
+    <message>
+        <source>Save as SVG…</source>
+        <translation>Als SVG speichern…</translation>
+    </message>
+    <message>
+        <source>Change sheet…</source>
+        <translation>Änderungsblatt…</translation>
+    </message>
+    <message>
+        <source>Only what changed from A to B, true to scale, to redraw a pattern that was printed.</source>
+        <translation>Nur was sich von A nach B geändert hat, in wahrer Größe, um einen gedruckten Schnitt nachzuzeichnen.</translation>
+    </message>
+    <message>
+        <source>SVG files (*.svg)</source>
+        <translation>SVG-Dateien (*.svg)</translation>
     </message>
 </context>
 <context>

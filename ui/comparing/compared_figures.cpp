@@ -85,8 +85,9 @@ FigureRow seamRow(const ComparedStates& states, const SeamComparison& seam,
     const std::optional<double> largest =
         seam.largest ? std::optional(seam.largest->amountMm) : std::nullopt;
     row.figures << differenceText(wider(largest), unit)
-                << (seam.largest && !isNothing(largest) ? placeText(seam.largest->positionMm, unit)
-                                                        : QString());
+                << (seam.largest && !isNothing(largest)
+                        ? differenceText(seam.largest->positionMm, unit)
+                        : QString());
     row.isUnchanged = row.isUnchanged && isNothing(largest);
     row.place =
         placeOnSeam(states, seam.name, seam.side, seam.largest ? seam.largest->positionMm : 0);
@@ -121,7 +122,7 @@ FigureTable edges(const ComparedStates& states, LengthUnit unit) {
             table.rows.push_back(
                 {Words::tr("%1, %2", "panel, edge").arg(panel, edgeName(edge.edge)),
                  {figureText(edge.largestMm, unit), edge.alongAMm && !isNothing(edge.largestMm)
-                                                        ? placeText(*edge.alongAMm, unit)
+                                                        ? differenceText(*edge.alongAMm, unit)
                                                         : QString()},
                  {static_cast<int>(i), edge.onA},
                  isNothing(edge.largestMm)});

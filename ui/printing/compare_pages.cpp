@@ -29,8 +29,11 @@ constexpr double kSampleMm = 18;
 constexpr double kSideWidthMm = 82;
 constexpr double kHeadMm = 13;
 
-// Numbers and names of levels find room around the drawing.
+// Names of levels find room at the left of the drawing.
+constexpr double kNamesMm = 17;
 constexpr double kAroundMm = 8;
+// Levels of both closer than this on the paper have one line: their names would touch.
+constexpr double kClosestLevelsMm = 2.2;
 
 struct Drawn {
     double scale = 1;
@@ -66,7 +69,13 @@ void drawHead(PagePen& pen, const ComparedStates& states, const ComparePaper& pa
 
 void drawLevels(PagePen& pen, const ComparedStates& states, const ComparedLayout& layout,
                 const Drawn& drawn) {
-    const double left = layout.box.lowest.x() - kAroundMm / drawn.scale;
+    const double left = layout.box.lowest.x() - kNamesMm / drawn.scale;
+    const auto draw = [&](const QString& name, double heightMm) {
+        const Point from = drawn.at(Point(left, heightMm));
+        pen.line(from, drawn.at(Point(layout.box.highest.x(), heightMm)), kHairlineMm,
+                 SheetInk::level);
+        pen.words(name, from + Vector(0, 0.6), kTinyMm, TextAnchor::left, kNamesMm - 1);
+    };
     for (const double waist : layout.waistHeightMm) {
         for (const LevelComparison& level : states.comparison.levels) {
             const auto height = level.heightAMm ? level.heightAMm : level.heightBMm;
@@ -74,10 +83,14 @@ void drawLevels(PagePen& pen, const ComparedStates& states, const ComparedLayout
                              reachesLevel(states.b.pattern, level.level))) {
                 continue;
             }
-            const Point from = drawn.at(Point(left, waist + *height));
-            const Point to = drawn.at(Point(layout.box.highest.x(), waist + *height));
-            pen.line(from, to, kHairlineMm, SheetInk::level);
-            pen.words(levelName(level.level), from + Vector(0, 0.6), kTinyMm);
+            const QString name = levelName(level.level);
+            const double b = level.heightBMm.value_or(*height);
+            if (drawn.scale * std::abs(b - *height) < kClosestLevelsMm) {
+                draw(name, waist + *height);
+                continue;
+            }
+            draw(Words::tr("%1 (A)", "level").arg(name), waist + *height);
+            draw(Words::tr("%1 (B)", "level").arg(name), waist + b);
         }
     }
 }
@@ -98,7 +111,7 @@ void drawPairs(PagePen& pen, const ComparedStates& states, const ComparedLayout&
             name += QLatin1Char(' ') +
                     sideName(compared.side == PanelSide::left ? BodySide::left : BodySide::right);
         }
-        pen.words(name, (low + high) / 2 + Vector(1.2, 3), kSmallMm);
+        pen.words(name, Point(low - Vector(0, 1.8 * kSmallMm)), kSmallMm, TextAnchor::centre);
     }
 }
 
@@ -173,7 +186,7 @@ SheetDrawing drawingPage(const ComparedStates& states, const ComparePaper& paper
     const double top = frame.highest.y() - kHeadMm;
     const double sideLeft = frame.highest.x() - kSideWidthMm;
     Box room;
-    room.include(Point(frame.lowest.x() + kAroundMm, frame.lowest.y() + 3 * kSmallMm));
+    room.include(Point(frame.lowest.x() + kNamesMm, frame.lowest.y() + 3 * kSmallMm));
     room.include(Point(sideLeft - kAroundMm, top));
     const ComparedLayout layout = comparedLayout(states, paper.factor);
     const Drawn drawn = fitted(layout.box, room);
