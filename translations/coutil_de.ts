@@ -2537,7 +2537,7 @@ Nahtzugabe: %4</translation>
     </message>
     <message>
         <source>Change sheet…</source>
-        <translation>Änderungsblatt…</translation>
+        <translation>Änderungsbogen…</translation>
     </message>
     <message>
         <source>Only what changed from A to B, true to scale, to redraw a pattern that was printed.</source>

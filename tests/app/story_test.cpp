@@ -147,8 +147,8 @@ TEST_F(Story, comparingTellsWhatWasAlteredBetween) {
 TEST_F(Story, aComparisonIsWrittenAsPdf) {
     tellAll();
     const std::string pdf = (folder_ / "compared.pdf").string();
-    const std::vector<std::string> call{"compare", "1", "3", "--pdf", "--date", "2026-05-01",
-                                        "-o", pdf};
+    const std::vector<std::string> call{"compare", "1",          "3",  "--pdf",
+                                        "--date",  "2026-05-01", "-o", pdf};
     EXPECT_EQ(ran(call), "");
     const std::string bytes = stateOf(pdf).bytes;
     EXPECT_EQ(bytes.substr(0, 5), "%PDF-");

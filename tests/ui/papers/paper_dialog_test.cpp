@@ -10,7 +10,9 @@
 #include <gtest/gtest.h>
 
 #include "tests/ui/benches/invented_folio.h"
+#include "tests/ui/timeline/grown_garment.h"
 #include "tests/ui/window/window_fixture.h"
+#include "ui/benches/fit_bench.h"
 #include "ui/window/window_menus.h"
 
 namespace coutil {
@@ -106,6 +108,34 @@ TEST_F(PaperDialogTest, aChangeSheetAgainstAnotherPencil) {
     window_->document().changeStyle(folio.garments[0].pencils[0].style, "as before");
     EXPECT_TRUE(dialog.pages().empty());
     EXPECT_TRUE(dialog.said().startsWith("Nothing changed")) << dialog.said().toStdString();
+}
+
+TEST_F(PaperDialogTest, theFitBenchOpensTheFittingSheet) {
+    window_->document().open(inventedFolio(), {});
+    window_->enterBench(2);
+    auto* bench = window_->findChild<FitBench*>();
+    ASSERT_NE(bench, nullptr);
+    for (auto* button : bench->findChildren<QPushButton*>()) {
+        if (button->text().contains("fitting sheet") && button->isVisible()) button->click();
+    }
+    auto* dialog = window_->findChild<PaperDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(dialog->choices().kind, PaperKind::fitting);
+    EXPECT_TRUE(dialog->isVisible());
+}
+
+// From 1 to 3, though 3 began from 2 and another state is on the table.
+TEST_F(PaperDialogTest, theCompareBenchOpensTheChangeSheetOfItsTwo) {
+    const Folio folio = grownFolio();
+    window_->document().open(folio, {});
+    window_->compare({digestOf(folio, 1), {}}, {digestOf(folio, 3), {}});
+    window_->findChild<QPushButton*>("compareChangeSheet")->click();
+    auto* dialog = window_->findChild<PaperDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(dialog->choices().kind, PaperKind::change);
+    EXPECT_EQ(dialog->choices().older.digest, digestOf(folio, 1));
+    EXPECT_FALSE(dialog->pages().empty());
+    EXPECT_EQ(window_->document().revision()->number(), 3);
 }
 
 }  // namespace
