@@ -32,8 +32,9 @@ constexpr double kHeadMm = 13;
 // Names of levels find room at the left of the drawing.
 constexpr double kNamesMm = 17;
 constexpr double kAroundMm = 8;
-// Levels of both closer than this on the paper have one line: their names would touch.
-constexpr double kClosestLevelsMm = 2.2;
+// Levels of both closer than this on the paper have one line.
+constexpr double kClosestLevelsMm = 0.5;
+constexpr double kOverLineMm = 0.6;
 
 struct Drawn {
     double scale = 1;
@@ -70,11 +71,12 @@ void drawHead(PagePen& pen, const ComparedStates& states, const ComparePaper& pa
 void drawLevels(PagePen& pen, const ComparedStates& states, const ComparedLayout& layout,
                 const Drawn& drawn) {
     const double left = layout.box.lowest.x() - kNamesMm / drawn.scale;
-    const auto draw = [&](const QString& name, double heightMm) {
+    const auto draw = [&](const QString& name, double heightMm, bool isUnder = false) {
         const Point from = drawn.at(Point(left, heightMm));
         pen.line(from, drawn.at(Point(layout.box.highest.x(), heightMm)), kHairlineMm,
                  SheetInk::level);
-        pen.words(name, from + Vector(0, 0.6), kTinyMm, TextAnchor::left, kNamesMm - 1);
+        pen.words(name, from + Vector(0, isUnder ? -kOverLineMm - kTinyMm : kOverLineMm), kTinyMm,
+                  TextAnchor::left, kNamesMm - 1);
     };
     for (const double waist : layout.waistHeightMm) {
         for (const LevelComparison& level : states.comparison.levels) {
@@ -89,8 +91,8 @@ void drawLevels(PagePen& pen, const ComparedStates& states, const ComparedLayout
                 draw(name, waist + *height);
                 continue;
             }
-            draw(Words::tr("%1 (A)", "level").arg(name), waist + *height);
-            draw(Words::tr("%1 (B)", "level").arg(name), waist + b);
+            draw(Words::tr("%1 (A)", "level").arg(name), waist + *height, *height < b);
+            draw(Words::tr("%1 (B)", "level").arg(name), waist + b, b < *height);
         }
     }
 }
@@ -111,7 +113,7 @@ void drawPairs(PagePen& pen, const ComparedStates& states, const ComparedLayout&
             name += QLatin1Char(' ') +
                     sideName(compared.side == PanelSide::left ? BodySide::left : BodySide::right);
         }
-        pen.words(name, Point(low - Vector(0, 1.8 * kSmallMm)), kSmallMm, TextAnchor::centre);
+        pen.words(name, Point(low - Vector(0, 1.5 * kSmallMm)), kTinyMm, TextAnchor::centre);
     }
 }
 
