@@ -120,8 +120,8 @@ std::vector<Measurement> measurementsToAskFor() {
         std::ranges::copy_if(group.ids, std::back_inserter(ids), isUsed);
     }
     // The heights are measured from the waist string, so the waist comes first.
-    std::ranges::stable_partition(ids,
-                                  [](Measurement id) { return id == Measurement::waistGirth; });
+    std::stable_partition(ids.begin(), ids.end(),
+                          [](Measurement id) { return id == Measurement::waistGirth; });
     return ids;
 }
 

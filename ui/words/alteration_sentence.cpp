@@ -64,7 +64,7 @@ struct Told {
         const QString pattern = change.amountMm < 0
                                     ? Words::tr("shortened %1 %2", "length, place")
                                     : Words::tr("lengthened %1 %2", "length, place");
-        const QString text = pattern.arg(length(change.amountMm), heightPlaceText(change.at, unit));
+        QString text = pattern.arg(length(change.amountMm), heightPlaceText(change.at, unit));
         if (!change.taper) return text;
         return Words::tr("%1, from %2 to nothing at %3")
             .arg(text, seamName(change.taper->from), seamName(change.taper->to));
@@ -161,7 +161,7 @@ QString measurementsSentence(const TakeMeasurements& change, const Folio* folio)
 }  // namespace
 
 QString alterationSentence(const Alteration& alteration, LengthUnit unit) {
-    const QString text = std::visit(Told{unit}, alteration.change);
+    QString text = std::visit(Told{unit}, alteration.change);
     if (alteration.side == BodySide::both) return text;
     return Words::tr("%1, %2", "alteration, side").arg(text, sideName(alteration.side));
 }
