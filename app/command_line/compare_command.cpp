@@ -69,7 +69,7 @@ ExitCode writePdf(const Folio& folio, const ComparedStates& states, const Call& 
 
 // Pages go to a file: half a PDF on a terminal helps nobody.
 std::optional<Problem> checkCall(const Call& call) {
-    if (const auto problem = checkDate(call)) return problem;
+    if (auto problem = checkDate(call)) return problem;
     const std::string out = call.value("-o").value_or("");
     if (!call.has("--pdf") || (!out.empty() && out != "-")) return std::nullopt;
     Problem problem;
