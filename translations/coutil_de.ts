@@ -1927,6 +1927,13 @@
     </message>
 </context>
 <context>
+    <name>Projector</name>
+    <message>
+        <source>screen</source>
+        <translation>Bildschirm</translation>
+    </message>
+</context>
+<context>
     <name>Recovery</name>
     <message>
         <source>Client without a name</source>
@@ -2436,6 +2443,64 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Bottom edge at the centre back</source>
         <translation>Unterkante an der hinteren Mitte</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::CalibrationSquare</name>
+    <message>
+        <source>Square to be measured</source>
+        <translation>Quadrat zum Nachmessen</translation>
+    </message>
+    <message>
+        <source>Arrow keys move its right and its upper edge.</source>
+        <translation>Pfeiltasten verschieben seine rechte und seine obere Kante.</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::CalibrationTool</name>
+    <message>
+        <source>Side of the square</source>
+        <translation>Seite des Quadrats</translation>
+    </message>
+    <message>
+        <source>Measured across</source>
+        <translation>Gemessen quer</translation>
+    </message>
+    <message>
+        <source>Measured up</source>
+        <translation>Gemessen hoch</translation>
+    </message>
+    <message>
+        <source>Take the measures</source>
+        <translation>Maße übernehmen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Measure the square on the table, across and up, from the middle of one line to the middle of the other, and type both. Or drag its edges until it fits the side; arrow keys move them when the square has the keyboard. Esc: done.</source>
+        <translation>Messen Sie das Quadrat auf dem Tisch, quer und hoch, von der Mitte der einen Linie zur Mitte der anderen, und tippen Sie beides ein. Oder ziehen Sie seine Kanten, bis es der Seite entspricht; mit den Pfeiltasten geht es, wenn das Quadrat die Tastatur hat. Esc: fertig.</translation>
+    </message>
+    <message>
+        <source>A square of this side does not fit the screen. Type another side.</source>
+        <translation>Ein Quadrat dieser Seite passt nicht auf den Bildschirm. Tippen Sie eine andere Seite ein.</translation>
+    </message>
+    <message>
+        <source>Two measures are needed: the square&apos;s width and its height on the table.</source>
+        <translation>Zwei Maße werden gebraucht: Breite und Höhe des Quadrats auf dem Tisch.</translation>
+    </message>
+    <message>
+        <source>No projector throws a square of this size. Measure again, and look at the unit.</source>
+        <translation>Kein Projektor wirft ein Quadrat dieser Größe. Messen Sie noch einmal und achten Sie auf die Einheit.</translation>
+    </message>
+    <message>
+        <source>Taken. Measure once more: both must be %1 now.</source>
+        <translation>Übernommen. Messen Sie noch einmal nach: Beides muss jetzt %1 sein.</translation>
+    </message>
+    <message>
+        <source>Drag until the square is %1 across and up on the table. Esc: done.</source>
+        <translation>Ziehen Sie, bis das Quadrat auf dem Tisch quer und hoch %1 misst. Esc: fertig.</translation>
     </message>
 </context>
 <context>
@@ -3698,6 +3763,10 @@ Nahtzugabe: %4</translation>
         <source>Alt 1 to Alt 5</source>
         <translation>Alt 1 bis Alt 5</translation>
     </message>
+    <message>
+        <source>the tracings on a projector</source>
+        <translation>die Schnittkopien am Projektor</translation>
+    </message>
 </context>
 <context>
     <name>coutil::LengthField</name>
@@ -4351,6 +4420,104 @@ Nahtzugabe: %4</translation>
     </message>
 </context>
 <context>
+    <name>coutil::ProjectorPart</name>
+    <message>
+        <source>Project…</source>
+        <translation>Projizieren …</translation>
+    </message>
+    <message>
+        <source>The tracings at true scale over a whole screen, for a projector over the cutting table</source>
+        <translation>Die Schnittkopien in wahrer Größe auf einem ganzen Bildschirm, für einen Projektor über dem Zuschneidetisch</translation>
+    </message>
+    <message>
+        <source>Screen of the projector</source>
+        <translation>Bildschirm des Projektors</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::ProjectorView</name>
+    <message>
+        <source>Projector</source>
+        <translation>Projektor</translation>
+    </message>
+    <message>
+        <source>Tracings at true scale</source>
+        <translation>Schnittkopien in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>NOT CALIBRATED: press C before anything is cut.</source>
+        <translation>NICHT ABGEGLICHEN: C drücken, bevor etwas zugeschnitten wird.</translation>
+    </message>
+    <message>
+        <source>Panel %1, %2.</source>
+        <translation>Schnittteil %1, %2.</translation>
+    </message>
+    <message>
+        <source>Turned over.</source>
+        <translation>Gewendet.</translation>
+    </message>
+    <message>
+        <source>Turned by %1°.</source>
+        <translation>Gedreht um %1°.</translation>
+    </message>
+    <message>
+        <source>Tab: next panel</source>
+        <translation>Tab: nächstes Schnittteil</translation>
+    </message>
+    <message>
+        <source>O: this panel only</source>
+        <translation>O: nur dieses Schnittteil</translation>
+    </message>
+    <message>
+        <source>arrows: move %1 (Shift 10 times, Alt a tenth)</source>
+        <translation>Pfeile: verschieben um %1 (Umschalt das Zehnfache, Alt ein Zehntel)</translation>
+    </message>
+    <message>
+        <source>R: turn 15° (Shift clockwise, Alt 1°)</source>
+        <translation>R: drehen um 15° (Umschalt im Uhrzeigersinn, Alt 1°)</translation>
+    </message>
+    <message>
+        <source>M: turn over</source>
+        <translation>M: wenden</translation>
+    </message>
+    <message>
+        <source>0: straight</source>
+        <translation>0: gerade</translation>
+    </message>
+    <message>
+        <source>I: invert</source>
+        <translation>I: umkehren</translation>
+    </message>
+    <message>
+        <source>+ −: line %1 px</source>
+        <translation>+ −: Linie %1 px</translation>
+    </message>
+    <message>
+        <source>L: which lines</source>
+        <translation>L: welche Linien</translation>
+    </message>
+    <message>
+        <source>G: grid</source>
+        <translation>G: Raster</translation>
+    </message>
+    <message>
+        <source>C: calibrate</source>
+        <translation>C: abgleichen</translation>
+    </message>
+    <message>
+        <source>H: hide this line</source>
+        <translation>H: diese Zeile ausblenden</translation>
+    </message>
+    <message>
+        <source>Esc: leave</source>
+        <translation>Esc: verlassen</translation>
+    </message>
+    <message>
+        <source>S: next screen</source>
+        <translation>S: nächster Bildschirm</translation>
+    </message>
+</context>
+<context>
     <name>coutil::SeamSharesPart</name>
     <message>
         <source>Share of seam %1 at the level %2</source>
@@ -4665,6 +4832,10 @@ Nahtzugabe: %4</translation>
         <source>Trace</source>
         <translation>Abkopieren</translation>
     </message>
+    <message>
+        <source>On the cutting table</source>
+        <translation>Auf dem Zuschneidetisch</translation>
+    </message>
 </context>
 <context>
     <name>coutil::WindowMenus</name>
@@ -4807,6 +4978,10 @@ Nahtzugabe: %4</translation>
     <message>
         <source>C&amp;hange sheet…</source>
         <translation>Ä&amp;nderungsbogen …</translation>
+    </message>
+    <message>
+        <source>&amp;Projector…</source>
+        <translation>&amp;Projektor …</translation>
     </message>
 </context>
 </TS>

@@ -13,6 +13,7 @@
 #include "tests/pictures/compare_pictures.h"
 #include "tests/pictures/fit_pictures.h"
 #include "tests/pictures/picture.h"
+#include "tests/pictures/projector_pictures.h"
 #include "tests/ui/timeline/grown_garment.h"
 #include "ui/benches/bench.h"
 #include "ui/window/confirm_dialog.h"
@@ -86,6 +87,7 @@ bool takeEveryBench(MainWindow& window, const QDir& folder, const QString& suffi
     if (!singer) return false;
     window.document().open(*singer, {});
     all = takeAll(window, folder, suffix) && all;
+    all = takeProjecting(window, folder, suffix) && all;
     all = takeTimeline(window, folder, suffix) && all;
     all = takeComparing(window, grownFolio(), folder, suffix) && all;
     return takeConfirming(folder, suffix) && all;

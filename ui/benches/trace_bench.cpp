@@ -7,6 +7,7 @@
 #include "ui/benches/card_text.h"
 #include "ui/benches/cut_list.h"
 #include "ui/benches/problem_list.h"
+#include "ui/benches/projector_part.h"
 #include "ui/benches/shown_title.h"
 #include "ui/benches/tracing_scene.h"
 #include "ui/canvas/painter_path.h"
@@ -20,6 +21,7 @@ TraceBench::TraceBench(FolioDocument& document, Table& table, QWidget* parent)
       allowances_(new AllowancePart(document)),
       edges_(new EdgeAllowancePart(document)),
       cuts_(new CutList),
+      projector_(new ProjectorPart),
       problems_(new ProblemList) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(kCardMarginPx, 0, kCardMarginPx, kCardMarginPx);
@@ -31,8 +33,11 @@ TraceBench::TraceBench(FolioDocument& document, Table& table, QWidget* parent)
     column->addWidget(edges_);
     column->addWidget(cardHeading(tr("To cut")));
     column->addWidget(cuts_);
+    column->addWidget(cardHeading(tr("On the cutting table")));
+    column->addWidget(projector_);
     column->addStretch(1);
     pointWith(*problems_);
+    connect(projector_, &ProjectorPart::projectorWanted, this, &TraceBench::projectorWanted);
 }
 
 QString TraceBench::benchName() const { return tr("Trace"); }
@@ -43,6 +48,7 @@ void TraceBench::showCard() {
     const auto& tracings = document().lastGoodDraft().tracings;
     cuts_->showTracings(tracings ? *tracings : std::vector<Tracing>());
     problems_->showProblems(document().drafted().problems, document().folio().unit);
+    projector_->refresh(document().drafted().tracings.has_value());
     table().setFaded(!document().drafted().tracings);
 }
 

@@ -7,6 +7,7 @@ namespace coutil {
 class AllowancePart;
 class CutList;
 class EdgeAllowancePart;
+class ProjectorPart;
 
 // The pieces as they are cut: sewing and cutting lines, with the allowances that make the one from
 // the other.
@@ -18,6 +19,9 @@ class TraceBench : public TableBench {
 
     [[nodiscard]] QString benchName() const override;
 
+  signals:
+    void projectorWanted();
+
   protected:
     void showCard() override;
     [[nodiscard]] TableScene sceneNow() override;
@@ -28,6 +32,7 @@ class TraceBench : public TableBench {
     AllowancePart* allowances_;
     EdgeAllowancePart* edges_;
     CutList* cuts_;
+    ProjectorPart* projector_;
     ProblemList* problems_;
 };
 

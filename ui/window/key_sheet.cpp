@@ -57,6 +57,7 @@ QWidget* folioKeys() {
          {keysOf(Qt::CTRL | Qt::SHIFT | Qt::Key_S), KeySheet::tr("save under another name")},
          {keysOf(Qt::CTRL | Qt::Key_E), KeySheet::tr("export the sheets as PDF")},
          {keysOf(QKeySequence::Print), KeySheet::tr("print the sheets")},
+         {keysOf(Qt::Key_F9), KeySheet::tr("the tracings on a projector")},
          {keysOf(Qt::Key_F2), KeySheet::tr("rename the garment")},
          {keysOf(Qt::CTRL | Qt::Key_Return), KeySheet::tr("confirm the pencil")},
          {keysOf(QKeySequence::Undo), KeySheet::tr("undo")},

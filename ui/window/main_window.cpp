@@ -84,7 +84,8 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     addBench(fit_);
     compare_ = new CompareBench(document_, *table_, this);
     addBench(compare_);
-    addBench(new TraceBench(document_, *table_, this));
+    trace_ = new TraceBench(document_, *table_, this);
+    addBench(trace_);
     print_ = new PrintBench(document_, *table_, this);
     addBench(print_);
     addBenchKeys();
@@ -94,6 +95,7 @@ MainWindow::MainWindow(std::unique_ptr<AskUser> ask, QWidget* parent)
     connectTimeline();
     connectFit();
     connectCompare();
+    connectProjector();
     setAcceptDrops(true);
     resize(kUsualSize);
     table_->setWheelPans(menus_->wheelPans->isChecked());

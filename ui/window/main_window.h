@@ -27,10 +27,12 @@ class KeySheet;
 class MessageBar;
 class PaperDialog;
 class PrintBench;
+class ProjectorView;
 class StartScreen;
 class StatusLine;
 class Table;
 class TimelineStrip;
+class TraceBench;
 class WindowMenus;
 struct StateRef;
 
@@ -51,6 +53,8 @@ class MainWindow : public QMainWindow {
     // Opens the dialog of a paper, of what is on the table; a change sheet since `older`, or since
     // the parent of what is shown.
     PaperDialog& showPaper(PaperKind kind, const StateRef& older = {});
+    // Throws the tracings of what is on the table at true scale over a whole screen.
+    ProjectorView& project();
     // Enters the Compare bench with both chosen.
     void compare(const StateRef& a, const StateRef& b);
     // As the window was when it was last closed, within the screen it is on; the first time, on a
@@ -85,6 +89,8 @@ class MainWindow : public QMainWindow {
     void tellPencilBegun(const QString& revision);
     void connectFit();
     void connectCompare();
+    void connectProjector();
+    void showOnProjector();
     void showDocument();
     void showTitle();
     void showPosition(std::optional<QPointF> mm);
@@ -114,9 +120,11 @@ class MainWindow : public QMainWindow {
     KeySheet* keySheet_ = nullptr;
     std::array<PaperDialog*, 3> papers_{};  // by PaperKind; made when first wanted
     QString otherWriterText_;  // said while a save waits for the maker's word; else empty
-    FitBench* fit_ = nullptr;  // three of the benches
+    FitBench* fit_ = nullptr;  // four of the benches
     CompareBench* compare_ = nullptr;
+    TraceBench* trace_ = nullptr;
     PrintBench* print_ = nullptr;
+    ProjectorView* projector_ = nullptr;  // made when first wanted
     QList<Bench*> benches_;
     int benchIndex_ = -1;
 };

@@ -3,7 +3,10 @@
 #include "ui/benches/compare_bench.h"
 #include "ui/benches/fit_bench.h"
 #include "ui/benches/print_bench.h"
+#include "ui/benches/trace_bench.h"
 #include "ui/canvas/table.h"
+#include "ui/projecting/projector_screens.h"
+#include "ui/projecting/projector_view.h"
 #include "ui/timeline/history_actions.h"
 #include "ui/window/confirming.h"
 #include "ui/window/folio_files.h"
@@ -158,6 +161,27 @@ void MainWindow::connectFit() {
 void MainWindow::connectCompare() {
     connect(compare_, &CompareBench::changeSheetWanted, this,
             [this](const StateRef& older) { showPaper(PaperKind::change, older); });
+}
+
+void MainWindow::connectProjector() {
+    connect(menus_->project, &QAction::triggered, this, [this] { project(); });
+    connect(trace_, &TraceBench::projectorWanted, this, [this] { project(); });
+    // What lies under the projector follows what is on the table, like everything else.
+    connect(&document_, &FolioDocument::draftedChanged, this, &MainWindow::showOnProjector);
+}
+
+void MainWindow::showOnProjector() {
+    if (projector_ == nullptr || !projector_->isVisible()) return;
+    const auto& tracings = document_.drafted().tracings;
+    projector_->setTracings(tracings ? *tracings : std::vector<Tracing>(), document_.folio().unit);
+}
+
+ProjectorView& MainWindow::project() {
+    if (projector_ == nullptr) projector_ = new ProjectorView(this);
+    const auto& tracings = document_.drafted().tracings;
+    projector_->setTracings(tracings ? *tracings : std::vector<Tracing>(), document_.folio().unit);
+    if (QScreen* there = projectorScreen(screen())) projector_->showOn(*there);
+    return *projector_;
 }
 
 void MainWindow::connectFoot() {

@@ -86,6 +86,7 @@ void WindowMenus::buildGarmentMenu() {
 void WindowMenus::buildViewMenu() {
     QMenu* menu = addMenu(tr("&View"));
     fit = menu->addAction(tr("&Fit everything in"), QKeySequence(Qt::CTRL | Qt::Key_0));
+    project = menu->addAction(tr("&Projector…"), QKeySequence(Qt::Key_F9));
     wheelPans = menu->addAction(tr("&Wheel pans instead of zooming"));
     wheelPans->setCheckable(true);
     wheelPans->setChecked(openSettings()->value("table/wheelPans", false).toBool());
@@ -113,6 +114,7 @@ void WindowMenus::setFolioOpen(bool isOpen) {
 void WindowMenus::setPatternThere(bool isThere) {
     exportSheets->setEnabled(isThere);
     print->setEnabled(isThere);
+    project->setEnabled(isThere);
     fittingSheet->setEnabled(isThere);
     changeSheet->setEnabled(isThere);
 }

@@ -32,7 +32,8 @@ class WindowMenus : public QMenuBar {
     QAction* quit = nullptr;
     QAction* newGarment = nullptr;
     QAction* renameGarment = nullptr;
-    QMenu* garment = nullptr;  // what is done with its revisions is added by the window
+    QMenu* garment = nullptr;    // what is done with its revisions is added by the window
+    QAction* project = nullptr;  // the tracings, at true scale
     QAction* fit = nullptr;
     QAction* wheelPans = nullptr;
     QAction* keys = nullptr;

@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QLabel>
 #include <QPrintDialog>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
 #include <QTimer>
@@ -12,6 +13,8 @@
 #include "ui/benches/measurement_row.h"
 #include "ui/benches/print_bench.h"
 #include "ui/canvas/table.h"
+#include "ui/projecting/calibration_tool.h"
+#include "ui/projecting/projector_view.h"
 #include "ui/window/folio_files.h"
 #include "ui/window/key_sheet.h"
 #include "ui/window/window_menus.h"
@@ -93,6 +96,30 @@ TEST_F(KeysTest, thePrintKeyAsksForAPrinterFromEveryBench) {
         QTest::keyClick(window_.get(), Qt::Key_P, Qt::ControlModifier);
         EXPECT_TRUE(wasAsked) << bench;
         EXPECT_EQ(window_->benchIndex(), static_cast<int>(window_->benches().size()) - 1);
+    }
+}
+
+TEST_F(KeysTest, theProjectorOpensByKeyMenuAndBenchAndEscComesBack) {
+    EXPECT_FALSE(window_->menus().project->isEnabled());
+    window_->files().openDemo();
+    window_->enterBench(4);
+    QTest::keyClick(&window_->table(), Qt::Key_F9);
+    auto* projector = window_->findChild<ProjectorView*>();
+    ASSERT_NE(projector, nullptr);
+    for (const bool byMenu : {true, false}) {
+        ASSERT_TRUE(QTest::qWaitForWindowActive(projector));
+        EXPECT_TRUE(projector->isFullScreen());
+        EXPECT_EQ(projector->pieces().size(), window_->document().drafted().tracings->size());
+        QTest::keyClick(&projector->calibrating().acrossField(), Qt::Key_Escape);
+        EXPECT_TRUE(projector->isVisible());
+        QTest::keyClick(projector, Qt::Key_Escape);
+        EXPECT_FALSE(projector->isVisible());
+        if (byMenu) {
+            window_->menus().project->trigger();
+        } else {
+            QTest::mouseClick(window_->findChild<QPushButton*>("project"), Qt::LeftButton);
+            EXPECT_TRUE(projector->isVisible());
+        }
     }
 }
 
