@@ -8,9 +8,11 @@
 #include "core/alterations/alteration.h"
 #include "core/alterations/mark.h"
 #include "core/block/style.h"
+#include "core/making_up/making_up_choices.h"
 #include "core/measurements/measurement_set.h"
 #include "core/revision/revision.h"
 #include "core/revision/shared_value.h"
+#include "core/tracing/tracing_choices.h"
 #include "core/units/length.h"
 
 namespace coutil {
@@ -83,6 +85,8 @@ struct Garment {
     std::vector<Pencil> pencils{};              // in the order they were begun; may be none
     std::vector<Shared<Revision>> revisions{};  // in the order of their numbers; never taken out
     std::vector<Fitting> fittings{};            // in the order of their dates
+    MakingUpChoices makingUp{};
+    TracingChoices tracing{};
 
     bool operator==(const Garment&) const = default;
 };

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <string_view>
+
+namespace coutil {
+
+// What a bone is made of, by how it bends: flat steel over its flat side alone, spiral steel every
+// way, synthetic whalebone a little every way.
+enum class BoneKind { flatSteel, spiralSteel, synthetic };
+inline constexpr BoneKind kAllBoneKinds[]{BoneKind::flatSteel, BoneKind::spiralSteel,
+                                          BoneKind::synthetic};
+[[nodiscard]] std::string_view keyOf(BoneKind kind);  // "flat_steel", "spiral_steel", "synthetic"
+
+struct BoneType {
+    BoneKind kind = BoneKind::spiralSteel;
+    double widthMm = 6;
+
+    auto operator<=>(const BoneType&) const = default;
+};
+
+}  // namespace coutil
