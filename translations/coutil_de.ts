@@ -1925,6 +1925,86 @@
         <source>[Revision {path}: ]today’s drafting rules would not give it the same panels and edges[, panel {panel} among them]; it stays and prints as it was confirmed.</source>
         <translation>[Stand {path}: ]die heutigen Konstruktionsregeln ergäben nicht dieselben Teile und Kanten[, darunter Teil {panel}]; er bleibt und druckt, wie er bestätigt wurde.</translation>
     </message>
+    <message>
+        <source>Making-up: “{path}” cannot be {value}[: choose one between {lowest} and {highest}].</source>
+        <translation>Verarbeitung: „{path}“ kann nicht {value} sein[: einen Wert zwischen {lowest} und {highest} wählen].</translation>
+    </message>
+    <message>
+        <source>Making-up: “{path}” is not in this pattern[ ({text})]; choose another channel or panel, or take the choice out.</source>
+        <translation>Verarbeitung: „{path}“ gibt es in diesem Schnitt nicht[ ({text})]; einen anderen Tunnel oder ein anderes Teil wählen oder die Festlegung streichen.</translation>
+    </message>
+    <message>
+        <source>There is no room for the channel “{path}”[ in panel {panel}][: it would be {value} long and needs {limit}]; switch it off or move it.</source>
+        <translation>Für den Tunnel „{path}“ ist kein Platz[ in Teil {panel}][: er wäre {value} lang und braucht {limit}]; ihn weglassen oder verlegen.</translation>
+    </message>
+    <message>
+        <source>{subject} is too curved to be folded to a channel[: {value} off the straight, {limit} is the most]; choose tape for “{path}”.</source>
+        <translation>{subject} ist zu stark gebogen, um zum Tunnel umgelegt zu werden[: {value} neben der Geraden, höchstens {limit}]; für „{path}“ Band wählen.</translation>
+    </message>
+    <message>
+        <source>The allowance of “{path}” is {value}, and its channel needs {limit}; leave it to the channel, or choose tape.</source>
+        <translation>Die Nahtzugabe von „{path}“ beträgt {value}, ihr Tunnel braucht {limit}; sie dem Tunnel überlassen oder Band wählen.</translation>
+    </message>
+    <message>
+        <source>The channel “{path}” has room for a bone of {value}, and {limit} is the shortest of its kind; switch the channel off, or choose another bone.</source>
+        <translation>Im Tunnel „{path}“ ist Platz für ein Stäbchen von {value}, das kürzeste seiner Art hat {limit}; den Tunnel weglassen oder ein anderes Stäbchen wählen.</translation>
+    </message>
+    <message>
+        <source>The channel “{path}” bends to a radius of {value}, too much for this kind of bone ({limit}); choose a bone that bends sideways.</source>
+        <translation>Der Tunnel „{path}“ biegt sich auf einen Radius von {value}, zu viel für diese Art Stäbchen ({limit}); eines wählen, das sich seitlich biegt.</translation>
+    </message>
+    <message>
+        <source>No stock length is known for the bones of “{path}”; add the rods or the reel they are cut from.</source>
+        <translation>Für die Stäbchen von „{path}“ ist keine Lagerlänge bekannt; die Stangen oder die Rolle angeben, von der sie geschnitten werden.</translation>
+    </message>
+    <message>
+        <source>A piece of {value} cannot be cut from stock of {limit}; choose a longer stock length or a reel.</source>
+        <translation>Ein Stück von {value} lässt sich nicht aus {limit} schneiden; eine längere Lagerlänge oder eine Rolle wählen.</translation>
+    </message>
+    <message>
+        <source>The laced edges share {value}, and the eyelets need at least {limit}; choose a smaller pitch or shorter distances at the ends.</source>
+        <translation>Die Schnürkanten haben gemeinsam {value}, die Ösen brauchen mindestens {limit}; einen kleineren Abstand oder kürzere Enden wählen.</translation>
+    </message>
+    <message>
+        <source>The eyelets with a bone on both sides have {value}[ on panel {panel}] and need {limit}; choose narrower bones, or move the column.</source>
+        <translation>Die Ösen mit je einem Stäbchen auf beiden Seiten haben {value}[ auf Teil {panel}] und brauchen {limit}; schmalere Stäbchen wählen oder die Ösenreihe versetzen.</translation>
+    </message>
+    <message>
+        <source>The front edge has room for a busk of {value}, and the shortest in stock has {limit}; choose a shorter busk, less clearance or another front.</source>
+        <translation>An der vorderen Kante ist Platz für ein Planchet von {value}, das kürzeste am Lager hat {limit}; ein kürzeres Planchet, weniger Abstand oder einen anderen Vorderverschluss wählen.</translation>
+    </message>
+    <message>
+        <source>The waist does not cross panel {panel}, so the waist tape cannot be caught there; look at its edges at the waist.</source>
+        <translation>Die Taille läuft nicht durch Teil {panel}, das Taillenband lässt sich dort nicht mitfassen; seine Kanten an der Taille ansehen.</translation>
+    </message>
+    <message>
+        <source>Layer “{path}” asks for “{text}”, which this pattern does not have; correct the layer.</source>
+        <translation>Die Lage „{path}“ verlangt „{text}“, das dieser Schnitt nicht hat; die Lage berichtigen.</translation>
+    </message>
+    <message>
+        <source>There is no layer “{path}” in this garment; choose one of its layers.</source>
+        <translation>Die Lage „{path}“ gibt es in diesem Stück nicht; eine seiner Lagen wählen.</translation>
+    </message>
+    <message>
+        <source>The label of panel {panel} does not fit clear of its lines; make it smaller or move it.</source>
+        <translation>Die Beschriftung von Teil {panel} passt nicht zwischen seine Linien; sie kleiner machen oder verschieben.</translation>
+    </message>
+    <message>
+        <source>The allowance at a corner of {subject}[ in panel {panel}] does not lie flat when it is folded; make it narrower there.</source>
+        <translation>Die Zugabe an einer Ecke von {subject}[ in Teil {panel}] liegt umgelegt nicht flach; sie dort schmaler machen.</translation>
+    </message>
+    <message>
+        <source>“{path}” cannot be read as a drawing[ (line {line})]; choose an SVG or DXF file that is whole.</source>
+        <translation>„{path}“ lässt sich nicht als Zeichnung lesen[ (Zeile {line})]; eine unbeschädigte SVG- oder DXF-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>“{path}” is a drawing without panels of this program; choose one that was written by it.</source>
+        <translation>„{path}“ ist eine Zeichnung ohne Schnittteile dieses Programms; eine wählen, die es geschrieben hat.</translation>
+    </message>
+    <message>
+        <source>A kerf of {value} cannot be cut round panel {panel}[: {limit} is the most]; choose a finer tool.</source>
+        <translation>Eine Schnittfuge von {value} lässt sich um Teil {panel} nicht schneiden[: höchstens {limit}]; ein feineres Werkzeug wählen.</translation>
+    </message>
 </context>
 <context>
     <name>Projector</name>

@@ -57,6 +57,29 @@ namespace coutil {
     X(fittingUnknown, "fitting_unknown")                  \
     X(photoUnreadable, "photo_unreadable")                \
     X(photoTooLarge, "photo_too_large")                   \
+    /* making-up */                                       \
+    X(makingUpOutOfRange, "making_up_out_of_range")       \
+    X(choiceUnfit, "choice_unfit")                        \
+    X(channelImpossible, "channel_impossible")            \
+    X(seamTooCurvedForBone, "seam_too_curved_for_bone")   \
+    X(allowanceTooNarrow, "allowance_too_narrow")         \
+    X(boneTooShort, "bone_too_short")                     \
+    X(boneKindTooStiff, "bone_kind_too_stiff")            \
+    X(pieceLongerThanStock, "piece_longer_than_stock")    \
+    X(stockMissing, "stock_missing")                      \
+    X(eyeletsDoNotFit, "eyelets_do_not_fit")              \
+    X(eyeletRoomTooNarrow, "eyelet_room_too_narrow")      \
+    X(buskDoesNotFit, "busk_does_not_fit")                \
+    X(tapeMissesPanel, "tape_misses_panel")               \
+    X(layerPanelUnknown, "layer_panel_unknown")           \
+    X(layerUnknown, "layer_unknown")                      \
+    /* tracing completed */                               \
+    X(labelDoesNotFit, "label_does_not_fit")              \
+    X(cornerDoesNotFold, "corner_does_not_fold")          \
+    /* interchange */                                     \
+    X(drawingUnreadable, "drawing_unreadable")            \
+    X(drawingForeign, "drawing_foreign")                  \
+    X(kerfTooWide, "kerf_too_wide")                       \
     /* sheets */                                          \
     X(paperUnknown, "paper_unknown")                      \
     X(paperTooSmall, "paper_too_small")                   \

@@ -25,6 +25,8 @@ class ProblemSentence {
     static QString ofChecks(ProblemCode code);
     static QString ofChangedRules(const Problem& problem);
     static QString ofRevisions(const Problem& problem);
+    static QString ofMakingUp(ProblemCode code);
+    static QString ofLayersAndTracings(ProblemCode code);
     static QString ofSheetOption(const std::string& option);
     static QString ofSheets(const Problem& problem);
     static QString ofFiles(const Problem& problem);
