@@ -97,6 +97,9 @@ inline constexpr double kLostStretchMm = 0.5;
 // thirty unknowns stays three digits below.
 inline constexpr double kConstraintRelative = 1e-8;
 inline constexpr double kDependentRelative = 1e-8;
+// A cutting pattern pays when its pieces are worth more than the bar by this share: above the
+// rounding of prices to whole numbers (2^-32), far below one bar in the largest plan.
+inline constexpr double kPricedShare = 1e-9;
 // Polylines of edges in the checks of a pattern: a thousandth of the narrowest panel.
 inline constexpr double kCheckFlatnessMm = 0.01;
 // Shares that should sum to 1 may have been typed as whole percents of up to seven seams.

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/block/edge_allowance.h"
 #include "core/block/style.h"
 #include "core/pattern/pattern.h"
 #include "core/problems/problem.h"
@@ -55,11 +56,6 @@ struct TracingTitle {
     bool isPencil = true;
     bool operator==(const TracingTitle&) const = default;
 };
-
-// Allowance of one edge of a panel by the style's rules, mm: a fold has 0; else what the style says
-// for "panel/edge"; else by role: seams seamMm, openings openingMm, top and bottom 0 where bound
-// and edgeMm where not.
-[[nodiscard]] double allowanceMm(const AllowanceStyle& style, const Panel& panel, const Edge& edge);
 
 // Tracings of every panel, in panel order. Corners: the allowance of a seam or an opening is turned
 // back where it ends at a top or bottom edge, all others are mitred. Notches: one at the waist on

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/making_up/binding.h"
+#include "core/making_up/busk.h"
+#include "core/making_up/cloth_estimate.h"
+#include "core/making_up/cutting_plan.h"
+#include "core/making_up/eyelets.h"
+#include "core/making_up/materials.h"
+#include "core/making_up/waist_tape.h"
+
+namespace coutil {
+
+// What each part of the making-up takes. Tapes and strips in metres; rods, reels, eyelets, busk and
+// laces in pieces.
+[[nodiscard]] std::vector<MaterialNeed> needsOf(const Eyelets& eyelets,
+                                                const EyeletChoices& choices);
+[[nodiscard]] MaterialNeed needOf(const Busk& busk);
+[[nodiscard]] MaterialNeed needOf(const Binding& binding);
+[[nodiscard]] std::vector<MaterialNeed> needsOf(const std::vector<TapeTotal>& tapes,
+                                                MaterialKind kind);
+[[nodiscard]] MaterialNeed needOf(const ClothEstimate& estimate, const std::string& layer);
+// One need for every stock length; `boneType` names the bone: "spiral 6".
+[[nodiscard]] std::vector<MaterialNeed> needsOf(const CuttingPlan& plan,
+                                                const std::string& boneType);
+
+}  // namespace coutil

@@ -1,0 +1,68 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/problems/problem.h"
+
+namespace coutil {
+
+enum class MaterialKind { cloth, boneStock, busk, eyelets, lace, waistTape, channelTape, binding };
+[[nodiscard]] std::string_view keyOf(MaterialKind kind);  // "cloth", "bone_stock", ...
+
+enum class MaterialUnit { metre, piece };
+
+// What the garment takes of one material, without spares.
+struct MaterialNeed {
+    MaterialKind kind = MaterialKind::cloth;
+    std::string detail{};  // layer of a cloth, kind of a bone; may be empty
+    double sizeMm = 0;  // width of cloth or tape, length of a rod, busk or lace, hole of an eyelet
+    MaterialUnit unit = MaterialUnit::piece;
+    double amount = 0;  // metres or pieces
+
+    bool operator==(const MaterialNeed&) const = default;
+};
+
+// Prices are in any money the maker likes; `currency` is only shown.
+struct MaterialChoices {
+    double clothWidthMm = 1400;
+    std::map<std::string, double> clothWidthByLayerMm{};
+    // By the key of the material (materialKey), per metre or per piece.
+    std::map<std::string, double> prices{};
+    double spareFactor = 1.1;  // practice: a tenth more than needed
+    std::string currency{};
+
+    bool operator==(const MaterialChoices&) const = default;
+};
+
+// A line of the list to buy by.
+struct MaterialRow {
+    MaterialNeed need{};
+    double amountToBuy = 0;  // with spares: metres to the next tenth, pieces to the next whole
+    std::optional<double> price{};
+    std::optional<double> cost{};
+
+    bool operator==(const MaterialRow&) const = default;
+};
+
+struct MaterialsList {
+    std::vector<MaterialRow> rows{};
+    double cost = 0;  // of what has a price
+    bool isPriceMissing = false;
+
+    bool operator==(const MaterialsList&) const = default;
+};
+
+// What names a material in the price list: "cloth/strength", "bone_stock/spiral 6", "lace".
+[[nodiscard]] std::string materialKey(const MaterialNeed& need);
+
+// The list: needs of the same material and size as one row, in the order they came; spares; costs.
+// A busk and a lace are bought as they are needed, without spares. Needs of 0 are left out.
+// Problems: makingUpOutOfRange ("materials/spare_factor" 1 to 10, "materials/prices/KEY" from 0).
+[[nodiscard]] Outcome<MaterialsList> materialsList(const std::vector<MaterialNeed>& needs,
+                                                   const MaterialChoices& choices);
+
+}  // namespace coutil

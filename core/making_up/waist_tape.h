@@ -1,0 +1,68 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/pattern/pattern.h"
+#include "core/problems/problem.h"
+
+namespace coutil {
+
+// Width: common practice, 20 to 25 mm. Turnings: practice without a source.
+struct WaistTapeChoices {
+    double widthMm = 22;
+    double turningMm = 15;  // at each end of a piece
+
+    bool operator==(const WaistTapeChoices&) const = default;
+};
+
+// Where the tape is caught on one panel: in both its seams (or openings) and at its middle; points
+// in the panel's frame, on the waist.
+struct TapeCatch {
+    std::string panel;  // its key
+    Point front = Point::Zero();
+    Point middle = Point::Zero();
+    Point back = Point::Zero();
+    double frontAlongMm = 0;  // along the tape, from the centre front
+    double backAlongMm = 0;
+
+    bool operator==(const TapeCatch&) const = default;
+};
+
+struct TapePiece {
+    double widthMm = 0;
+    double finishedMm = 0;
+    double cutMm = 0;  // with its turnings
+    int count = 1;
+
+    bool operator==(const TapePiece&) const = default;
+};
+
+struct WaistTape {
+    std::vector<TapePiece> pieces{};   // one for each side, one for both where the front is closed
+    std::vector<TapeCatch> catches{};  // one a panel, in the order of the pattern's panels
+    double finishedMm = 0;             // all pieces: the waist of the pattern less the lacing gap
+
+    bool operator==(const WaistTape&) const = default;
+};
+
+// The waist tape: along the waist of every panel from the centre front to the centre back. Where
+// the front opens, two pieces; else one from back edge to back edge. Widths are measured at the
+// waist level, error below 1e-6 mm. Problems: tapeMissesPanel, makingUpOutOfRange
+// ("waist_tape/...").
+[[nodiscard]] Outcome<WaistTape> waistTapeFor(const Pattern& pattern,
+                                              const WaistTapeChoices& choices);
+
+// Tape of one width, all pieces together.
+struct TapeTotal {
+    double widthMm = 0;
+    double cutMm = 0;
+    int pieces = 0;
+
+    bool operator==(const TapeTotal&) const = default;
+};
+
+// Totals by width, narrowest first. Widths within kSamePointMm are one.
+[[nodiscard]] std::vector<TapeTotal> tapesByWidth(std::vector<TapePiece> pieces);
+
+}  // namespace coutil
