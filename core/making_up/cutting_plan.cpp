@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 #include <set>
 
 #include "core/making_up/choice_range.h"
@@ -15,8 +16,6 @@ constexpr double kPerMm = 1000;
 constexpr double kLongestMm = 100'000;
 constexpr int kMostPieces = 8000;
 constexpr int kMostStocks = 8;
-// One micrometre of stock outweighs any number of bars: first the least stock, then the fewest.
-constexpr std::int64_t kCostPerUnit = 8192;
 static_assert(kCostPerUnit > kMostPieces);
 
 std::int64_t wholeUp(double mm) {
@@ -67,7 +66,9 @@ CuttingTask taskOf(const std::vector<PieceToCut>& pieces, const std::vector<doub
         task.sizes.push_back(size);
         task.wanted.push_back(count);
     }
+    task.commonLength = 0;
     for (const std::int64_t stock : stocks) {
+        task.commonLength = std::gcd(task.commonLength, stock);
         task.rooms.push_back(stock + loss);
         task.costs.push_back(stock * kCostPerUnit + 1);
     }

@@ -12,8 +12,11 @@ struct CuttingTask {
     std::vector<std::int64_t> sizes;  // all different, longest first, above 0
     std::vector<int> wanted;          // of each size
     std::vector<std::int64_t> rooms;  // of each stock, shortest first, all different
-    std::vector<std::int64_t> costs;  // of each stock, above 0, growing with the rooms
+    std::vector<std::int64_t> costs;  // of each stock: kCostPerUnit for each unit of length, and 1
+    std::int64_t commonLength = 1;    // the greatest length that divides every stock's
 };
+// One unit of stock outweighs any number of bars: first the least stock, then the fewest bars.
+inline constexpr std::int64_t kCostPerUnit = 8192;
 
 // What is cut from one bar: how many of each size, and from which stock.
 struct BarPattern {

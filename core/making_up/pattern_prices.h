@@ -24,8 +24,10 @@ struct PatternPrices {
 [[nodiscard]] PatternPrices pricesBySize(const CuttingTask& task);
 
 // The least cost of bars that, by both price lists, can hold what is wanted; never above the cost
-// of any plan. Exact whole numbers: also rounds up to sums that bars of these stocks can have.
+// of any plan. Whole numbers, rounded up to sums that bars of these stocks can have; where there
+// are too many combinations of bars, to lengths that the stocks' common length divides.
 [[nodiscard]] std::int64_t leastCost(const CuttingTask& task, const std::vector<int>& wanted,
-                                     const PatternPrices& first, const PatternPrices& second);
+                                     const PatternPrices& first, const PatternPrices& second,
+                                     StepsLeft& left);
 
 }  // namespace coutil

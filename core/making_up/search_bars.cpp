@@ -27,32 +27,21 @@ class BarSearch {
     BarSearch(const CuttingTask& task, BarPlan first, StepsLeft& left)
         : task_(task), left_(left), bySize_(pricesBySize(task)), best_(std::move(first)) {}
 
-    // Looks through all plans that begin with the bars so far and are cheaper than the best one.
-    void continueWith(const std::vector<int>& wanted, std::int64_t cost) {
-        if (isNothing(wanted)) {
-            if (cost < best_.cost) best_ = {bars_, cost};
-            return;
-        }
-        if (wasReached(wanted, cost)) return;
-        const auto prices = pricesFor(task_, wanted, left_);
-        if (!prices) {
-            isComplete_ = false;
-            return;
-        }
-        if (isHopeless(wanted, cost, *prices)) return;
-        for (BarPattern& pattern : patternsByWorth(wanted, *prices)) {
-            const std::int64_t costWith = cost + task_.costs[pattern.stock];
-            const std::vector<int> rest = less(wanted, pattern);
-            if (isHopeless(rest, costWith, *prices)) continue;
-            if (left_.isSpent()) isComplete_ = false;
-            if (!isComplete_ && left_.isSpent()) return;
-            bars_.push_back(std::move(pattern));
-            continueWith(rest, costWith);
-            bars_.pop_back();
+    // Looks for a cheaper plan with few departures from the bars that seem best, then with more and
+    // more, until nothing was left out or the steps are spent. (A wrong bar at the beginning would
+    // otherwise cost all the time at the end.)
+    void run() {
+        for (int departures = 0;; departures = 2 * departures + 1) {
+            isAllDeparted_ = true;
+            reached_.clear();
+            continueWith(task_.wanted, 0, departures);
+            if (isAllDeparted_ || left_.isSpent()) return;
         }
     }
 
-    [[nodiscard]] bool isComplete() const { return isComplete_; }
+    [[nodiscard]] bool isComplete() const {
+        return isAllDeparted_ && isAllListed_ && !left_.isSpent();
+    }
     [[nodiscard]] const BarPlan& best() const { return best_; }
 
   private:
@@ -61,25 +50,57 @@ class BarSearch {
     PatternPrices bySize_;
     BarPlan best_;
     std::vector<BarPattern> bars_;
-    std::map<std::vector<int>, std::int64_t> reached_;  // what was left, at what least cost so far
-    bool isComplete_ = true;
+    struct Reached {
+        std::int64_t cost = 0;
+        int departures = 0;
+    };
+    std::map<std::vector<int>, Reached> reached_;  // by what was left
+    bool isAllDeparted_ = true;                    // in this round
+    bool isAllListed_ = true;                      // no bar had too many patterns
 
-    bool wasReached(const std::vector<int>& wanted, std::int64_t cost) {
-        const auto [known, isNew] = reached_.try_emplace(wanted, cost);
-        if (!isNew && known->second <= cost) return true;
-        known->second = cost;
+    // Looks through the plans that begin with the bars so far and are cheaper than the best one.
+    void continueWith(const std::vector<int>& wanted, std::int64_t cost, int departures) {
+        if (isNothing(wanted)) {
+            if (cost < best_.cost) best_ = {bars_, cost};
+            return;
+        }
+        if (wasReached(wanted, {cost, departures})) return;
+        const auto prices = pricesFor(task_, wanted, left_);
+        if (!prices || isHopeless(wanted, cost, *prices)) return;
+        for (BarPattern& pattern : patternsByWorth(wanted, *prices)) {
+            const std::int64_t costWith = cost + task_.costs[pattern.stock];
+            const std::vector<int> rest = less(wanted, pattern);
+            if (isHopeless(rest, costWith, *prices)) continue;
+            if (left_.isSpent()) return;
+            if (departures < 0) {
+                isAllDeparted_ = false;
+                return;
+            }
+            bars_.push_back(std::move(pattern));
+            continueWith(rest, costWith, departures);
+            bars_.pop_back();
+            --departures;
+        }
+    }
+
+    bool wasReached(const std::vector<int>& wanted, const Reached& now) {
+        const auto [known, isNew] = reached_.try_emplace(wanted, now);
+        if (isNew) return false;
+        if (known->second.cost <= now.cost && known->second.departures >= now.departures)
+            return true;
+        known->second = now;
         return false;
     }
 
-    [[nodiscard]] bool isHopeless(const std::vector<int>& wanted, std::int64_t cost,
-                                  const PatternPrices& prices) const {
-        return cost + leastCost(task_, wanted, prices, bySize_) >= best_.cost;
+    bool isHopeless(const std::vector<int>& wanted, std::int64_t cost,
+                    const PatternPrices& prices) {
+        return cost + leastCost(task_, wanted, prices, bySize_, left_) >= best_.cost;
     }
 
     std::vector<BarPattern> patternsByWorth(const std::vector<int>& wanted,
                                             const PatternPrices& prices) {
         FullPatterns full = fullPatterns(task_, wanted, kMostPatterns);
-        isComplete_ = isComplete_ && full.isComplete;
+        isAllListed_ = isAllListed_ && full.isComplete;
         left_.spend(static_cast<std::int64_t>(full.patterns.size() * task_.sizes.size()));
         std::vector<std::pair<double, BarPattern>> rated;
         rated.reserve(full.patterns.size());
@@ -105,14 +126,14 @@ class BarSearch {
 FoundPlan searchBars(const CuttingTask& task, StepsLeft& left) {
     FoundPlan found{bestFitPlan(task), 0};
     const PatternPrices bySize = pricesBySize(task);
-    found.leastCost = leastCost(task, task.wanted, bySize, bySize);
+    found.leastCost = leastCost(task, task.wanted, bySize, bySize, left);
     if (found.leastCost == found.plan.cost) return found;
     const auto prices = pricesFor(task, task.wanted, left);
     if (!prices) return found;
-    found.leastCost = leastCost(task, task.wanted, *prices, bySize);
+    found.leastCost = leastCost(task, task.wanted, *prices, bySize, left);
     if (found.leastCost == found.plan.cost) return found;
     BarSearch search(task, found.plan, left);
-    search.continueWith(task.wanted, 0);
+    search.run();
     found.plan = search.best();
     if (search.isComplete()) found.leastCost = found.plan.cost;
     return found;
