@@ -3,19 +3,11 @@
 #include <vector>
 
 #include "core/block/style.h"
+#include "core/making_up/tape_choices.h"
 #include "core/pattern/pattern.h"
 #include "core/problems/problem.h"
 
 namespace coutil {
-
-// Finished 6 to 12 mm, cut 4 times as wide and 3 mm more: common practice. Turnings: practice
-// without a source.
-struct BindingChoices {
-    double finishedMm = 8;
-    double turningMm = 15;  // at each end of a strip
-
-    bool operator==(const BindingChoices&) const = default;
-};
 
 // One strip of binding and the line it is sewn to.
 struct BindingStrip {
@@ -37,6 +29,7 @@ struct Binding {
     bool operator==(const Binding&) const = default;
 };
 
+// 4 x finished + 3 (common practice).
 [[nodiscard]] double bindingCutWidthMm(double finishedMm);
 
 // Binding for the lines that the style binds, as long as the panels' edges along them: a strip for

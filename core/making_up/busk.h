@@ -3,24 +3,12 @@
 #include <optional>
 #include <vector>
 
+#include "core/making_up/busk_choices.h"
 #include "core/making_up/opening_edges.h"
 #include "core/pattern/pattern.h"
 #include "core/problems/problem.h"
 
 namespace coutil {
-
-// Lengths as the trade sells them (8 to 16 inches, from memory); clearances, studs and their
-// places are common practice without a source.
-struct BuskChoices {
-    std::vector<double> stockLengthsMm{203, 229, 254, 279, 305, 330, 356, 381, 406};
-    double topClearanceMm = 8;
-    double bottomClearanceMm = 8;
-    double studEndMm = 20;      // first and last stud from the ends of the busk
-    double studSpacingMm = 60;  // about; the studs are spread evenly
-    double widthMm = 13;        // of one half
-
-    bool operator==(const BuskChoices&) const = default;
-};
 
 // A stud and its loop, at the same height on both front edges.
 struct BuskStud {
@@ -34,7 +22,7 @@ struct BuskStud {
 // The two halves of a busk. The loops are on the wearer's right, the studs on the left (practice).
 struct Busk {
     double lengthMm = 0;    // the stock length
-    double roomMm = 0;      // the front edge less both clearances
+    double roomMm = 0;      // the front edge less what is left free at both ends
     double bottomAtMm = 0;  // seam positions of its ends
     double topAtMm = 0;
     std::vector<BuskStud> studs{};  // from the bottom to the top
@@ -44,7 +32,7 @@ struct Busk {
     bool operator==(const Busk&) const = default;
 };
 
-// The longest busk in stock that the front edge takes with both clearances, what is left over
+// The longest busk in stock that the front edge takes with its ends left free, what is left over
 // shared between its two ends; of two edges that differ in length what they share. Nothing inside
 // the value where the front does not open.
 // Problems: buskDoesNotFit (value: the room, limit: the shortest in stock), makingUpOutOfRange

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/making_up/layers.h"
+#include "core/making_up/layer_cut.h"
 
 namespace coutil {
 

@@ -16,7 +16,7 @@ std::vector<MaterialNeed> needsOf(const Eyelets& eyelets, const EyeletChoices& c
              choices.diameterMm,
              MaterialUnit::piece,
              2.0 * static_cast<double>(eyelets.pairs.size())},
-            {MaterialKind::lace, {}, eyelets.laceMm, MaterialUnit::piece, 1}};
+            {MaterialKind::lace, {}, 0, MaterialUnit::metre, eyelets.laceMm / kPerMetre}};
 }
 
 MaterialNeed needOf(const Busk& busk) {

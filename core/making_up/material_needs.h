@@ -10,8 +10,8 @@
 
 namespace coutil {
 
-// What each part of the making-up takes. Tapes and strips in metres; rods, reels, eyelets, busk and
-// laces in pieces.
+// What each part of the making-up takes. Tapes, strips and lace in metres; rods, reels, eyelets and
+// busk in pieces.
 [[nodiscard]] std::vector<MaterialNeed> needsOf(const Eyelets& eyelets,
                                                 const EyeletChoices& choices);
 [[nodiscard]] MaterialNeed needOf(const Busk& busk);

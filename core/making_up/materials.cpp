@@ -16,9 +16,9 @@ constexpr double kTenthsPerMetre = 10;
 // Rounded up, but not for what is only a rounding of the number itself.
 double wholeUp(double value) { return std::ceil(value - tolerance::kSameMeetingMm); }
 
-double amountToBuy(const MaterialNeed& need, double spareFactor) {
+double amountToBuy(const MaterialNeed& need, double sparePart) {
     const bool isSpared = need.kind != MaterialKind::busk && need.kind != MaterialKind::lace;
-    const double amount = need.amount * (isSpared ? spareFactor : 1);
+    const double amount = need.amount * (1 + (isSpared ? sparePart : 0));
     if (need.unit == MaterialUnit::piece) return wholeUp(amount);
     return wholeUp(amount * kTenthsPerMetre) / kTenthsPerMetre;
 }
@@ -75,17 +75,17 @@ std::string materialKey(const MaterialNeed& need) {
 Outcome<MaterialsList> materialsList(const std::vector<MaterialNeed>& needs,
                                      const MaterialChoices& choices) {
     std::vector<Problem> problems;
-    requireWithin("materials/spare_factor", choices.spareFactor, 1, 10, problems,
-                  FigureUnit::count);
-    for (const auto& [key, price] : choices.prices)
-        requireWithin("materials/prices/" + key, price, 0, kDearest, problems, FigureUnit::count);
+    requireWithin("materials/spare_part", choices.sparePart, 0, 10, problems, FigureUnit::count);
+    for (const auto& [key, price] : choices.priceByKey)
+        requireWithin("materials/price_by_key/" + key, price, 0, kDearest, problems,
+                      FigureUnit::count);
     if (!problems.empty()) return Outcome<MaterialsList>::failed(std::move(problems));
     MaterialsList list;
     for (MaterialNeed& need : gathered(needs)) {
         MaterialRow row;
-        row.amountToBuy = amountToBuy(need, choices.spareFactor);
-        const auto price = choices.prices.find(materialKey(need));
-        if (price == choices.prices.end()) {
+        row.amountToBuy = amountToBuy(need, choices.sparePart);
+        const auto price = choices.priceByKey.find(materialKey(need));
+        if (price == choices.priceByKey.end()) {
             list.isPriceMissing = true;
         } else {
             row.price = price->second;

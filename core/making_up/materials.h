@@ -1,11 +1,11 @@
 #pragma once
 
-#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "core/making_up/material_choices.h"
 #include "core/problems/problem.h"
 
 namespace coutil {
@@ -19,23 +19,11 @@ enum class MaterialUnit { metre, piece };
 struct MaterialNeed {
     MaterialKind kind = MaterialKind::cloth;
     std::string detail{};  // layer of a cloth, kind of a bone; may be empty
-    double sizeMm = 0;  // width of cloth or tape, length of a rod, busk or lace, hole of an eyelet
+    double sizeMm = 0;     // width of cloth or tape, length of a rod or busk, hole of an eyelet
     MaterialUnit unit = MaterialUnit::piece;
     double amount = 0;  // metres or pieces
 
     bool operator==(const MaterialNeed&) const = default;
-};
-
-// Prices are in any money the maker likes; `currency` is only shown.
-struct MaterialChoices {
-    double clothWidthMm = 1400;
-    std::map<std::string, double> clothWidthByLayerMm{};
-    // By the key of the material (materialKey), per metre or per piece.
-    std::map<std::string, double> prices{};
-    double spareFactor = 1.1;  // practice: a tenth more than needed
-    std::string currency{};
-
-    bool operator==(const MaterialChoices&) const = default;
 };
 
 // A line of the list to buy by.
@@ -61,7 +49,8 @@ struct MaterialsList {
 
 // The list: needs of the same material and size as one row, in the order they came; spares; costs.
 // A busk and a lace are bought as they are needed, without spares. Needs of 0 are left out.
-// Problems: makingUpOutOfRange ("materials/spare_factor" 1 to 10, "materials/prices/KEY" from 0).
+// Problems: makingUpOutOfRange ("materials/spare_part" 0 to 10, "materials/price_by_key/KEY" from
+// 0).
 [[nodiscard]] Outcome<MaterialsList> materialsList(const std::vector<MaterialNeed>& needs,
                                                    const MaterialChoices& choices);
 

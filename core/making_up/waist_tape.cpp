@@ -41,6 +41,7 @@ Outcome<WaistTape> waistTapeFor(const Pattern& pattern, const WaistTapeChoices& 
     requireWithin("waist_tape/width", choices.widthMm, 1, 200, problems);
     requireWithin("waist_tape/turning", choices.turningMm, 0, 200, problems);
     WaistTape tape;
+    if (!choices.isWanted && problems.empty()) return tape;
     Reached reachedMm;
     for (const Panel& panel : pattern.panels) {
         const auto waist = crossingAtHeight(panel, kWaistHeightMm);

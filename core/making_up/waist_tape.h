@@ -3,18 +3,11 @@
 #include <string>
 #include <vector>
 
+#include "core/making_up/tape_choices.h"
 #include "core/pattern/pattern.h"
 #include "core/problems/problem.h"
 
 namespace coutil {
-
-// Width: common practice, 20 to 25 mm. Turnings: practice without a source.
-struct WaistTapeChoices {
-    double widthMm = 22;
-    double turningMm = 15;  // at each end of a piece
-
-    bool operator==(const WaistTapeChoices&) const = default;
-};
 
 // Where the tape is caught on one panel: in both its seams (or openings) and at its middle; points
 // in the panel's frame, on the waist.
@@ -47,8 +40,9 @@ struct WaistTape {
 };
 
 // The waist tape: along the waist of every panel from the centre front to the centre back. Where
-// the front opens, two pieces; else one from back edge to back edge. Widths are measured at the
-// waist level, error below 1e-6 mm. Problems: tapeMissesPanel, makingUpOutOfRange
+// the front opens, two pieces; else one from back edge to back edge. No pieces where none is
+// wanted. Widths are measured at the waist level, error below 1e-6 mm. Problems: tapeMissesPanel,
+// makingUpOutOfRange
 // ("waist_tape/...").
 [[nodiscard]] Outcome<WaistTape> waistTapeFor(const Pattern& pattern,
                                               const WaistTapeChoices& choices);

@@ -41,12 +41,12 @@ TEST(Eyelets, pairAtTheWaistAndEqualPitchesFromThere) {
     choices.waistPairMm = 10;
     // 105 less 10 less 5: 90 up, 65 less 15: 50 down.
     const auto positions = eyeletPositionsMm({105, -65, 0, 0}, choices);
-    ASSERT_EQ(positions.size(), 9U);  // 50 / 20 -> 3 steps (2.5 rounds up), 90 / 20 -> 5
+    ASSERT_EQ(positions.size(), 10U);  // steps: 50 / 20 -> 3, 90 / 20 -> 5
     EXPECT_NEAR(positions[0], -55, 1e-9);
     EXPECT_NEAR(positions[3], -5, 1e-9);
     EXPECT_NEAR(positions[4], 5, 1e-9);
     EXPECT_NEAR(positions[5], 23, 1e-9);
-    EXPECT_NEAR(positions[8], 95, 1e-9);
+    EXPECT_NEAR(positions[9], 95, 1e-9);
 }
 
 TEST(Eyelets, noPairWhereTheGarmentEndsNearTheWaist) {

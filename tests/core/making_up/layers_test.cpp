@@ -1,10 +1,9 @@
 // Layers, the estimate of cloth and the list of materials.
-#include "core/making_up/layers.h"
-
 #include <limits>
 
 #include "core/block/edge_allowance.h"
 #include "core/making_up/cloth_estimate.h"
+#include "core/making_up/layer_cut.h"
 #include "core/making_up/material_needs.h"
 #include "tests/core/making_up/made_up_patterns.h"
 
@@ -34,7 +33,7 @@ TEST(Layers, mockUpHasTwentyRoundEveryEdge) {
 
 TEST(Layers, panelsAndAdditions) {
     const Pattern pattern = wholeOf(rectangles(3, 80, 200, 120));
-    MakingUpLayer outer{.key = "outer", .panels = {"1", "3"}};
+    Layer outer{.key = "outer", .panels = {"1", "3"}};
     outer.additions = {{"3", "centre back", 25}, {"3", "top", 4}};
     const auto cut = layerCut(pattern, {}, outer);
     ASSERT_TRUE(cut.hasValue());
@@ -47,7 +46,7 @@ TEST(Layers, panelsAndAdditions) {
 
 TEST(Layers, whatThePatternDoesNotHaveIsTold) {
     const Pattern pattern = rectangles(3, 80, 200, 120);
-    MakingUpLayer layer{.key = "lining", .panels = {"2", "9"}};
+    Layer layer{.key = "lining", .panels = {"2", "9"}};
     layer.additions = {{"2", "hem", 5}};
     const auto cut = layerCut(pattern, {}, layer);
     ASSERT_TRUE(cut.hasValue());
@@ -57,7 +56,7 @@ TEST(Layers, whatThePatternDoesNotHaveIsTold) {
     EXPECT_EQ(cut.problems[0].subject, "lining");
     EXPECT_EQ(cut.problems[0].detail, "9");
     EXPECT_EQ(cut.problems[1].detail, "2/hem");
-    layer.allowanceMm = std::numeric_limits<double>::infinity();
+    layer.seamAllowanceMm = std::numeric_limits<double>::infinity();
     EXPECT_EQ(layerCut(pattern, {}, layer).problems.at(0).code, ProblemCode::makingUpOutOfRange);
 }
 
@@ -98,8 +97,8 @@ TEST(ClothEstimate, onManyBodiesTheRowsHoldTheArea) {
 
 TEST(Materials, amountsSparesAndCost) {
     MaterialChoices choices;
-    choices.spareFactor = 1.1;
-    choices.prices = {{"cloth/strength", 20}, {"eyelets", 0.1}, {"busk", 12}};
+    choices.sparePart = 0.1;
+    choices.priceByKey = {{"cloth/strength", 20}, {"eyelets", 0.1}, {"busk", 12}};
     const auto list =
         materialsList({{MaterialKind::cloth, "strength", 1400, MaterialUnit::metre, 0.8},
                        {MaterialKind::eyelets, {}, 5, MaterialUnit::piece, 32},
@@ -117,11 +116,11 @@ TEST(Materials, amountsSparesAndCost) {
     EXPECT_FALSE(list->rows[3].price.has_value());
     EXPECT_TRUE(list->isPriceMissing);
     EXPECT_NEAR(list->cost, 18 + 4.4 + 12, 1e-9);
-    choices.prices["waist_tape"] = 1.5;
-    choices.prices["lace"] = -1;
-    EXPECT_EQ(materialsList({}, choices).problems.at(0).subject, "materials/prices/lace");
-    choices.prices.erase("lace");
-    choices.spareFactor = 0.5;
+    choices.priceByKey["waist_tape"] = 1.5;
+    choices.priceByKey["lace"] = -1;
+    EXPECT_EQ(materialsList({}, choices).problems.at(0).subject, "materials/price_by_key/lace");
+    choices.priceByKey.erase("lace");
+    choices.sparePart = -0.5;
     EXPECT_EQ(materialsList({}, choices).problems.at(0).code, ProblemCode::makingUpOutOfRange);
 }
 
@@ -131,7 +130,7 @@ TEST(Materials, needsOfTheParts) {
     const auto needs = needsOf(*eyelets, {});
     ASSERT_EQ(needs.size(), 2U);
     EXPECT_EQ(needs[0].amount, 2.0 * static_cast<double>(eyelets->pairs.size()));
-    EXPECT_EQ(needs[1].sizeMm, eyelets->laceMm);
+    EXPECT_NEAR(needs[1].amount, eyelets->laceMm / 1000, 1e-12);
     const auto plan = cuttingPlan({{300, 3}, {250, 3}}, {700, 1000}, 1);
     double stockMm = 0;
     for (const MaterialNeed& need : needsOf(*plan, "spiral 6")) {

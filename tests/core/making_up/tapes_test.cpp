@@ -13,7 +13,7 @@ using made_up::rectangles;
 
 // 20 to 25 mm wide, the finished waist less the gap and turnings (practice, no source).
 TEST(WaistTape, ofRectangles) {
-    const auto tape = waistTapeFor(rectangles(4, 80, 200, 120), {22, 15});
+    const auto tape = waistTapeFor(rectangles(4, 80, 200, 120), {true, 22, 15});
     ASSERT_TRUE(tape.hasValue());
     EXPECT_EQ(tape->pieces, (std::vector<TapePiece>{{22, 320, 350, 2}}));
     EXPECT_EQ(tape->finishedMm, 640);
@@ -22,7 +22,8 @@ TEST(WaistTape, ofRectangles) {
     EXPECT_EQ(tape->catches[2].frontAlongMm, 160);
     EXPECT_EQ(tape->catches[2].backAlongMm, 240);
     EXPECT_EQ(tape->catches[2].middle, Point(40, 0));
-    const auto folded = waistTapeFor(rectangles(4, 80, 200, 120, EdgeRole::fold), {22, 15});
+    EXPECT_TRUE(waistTapeFor(rectangles(4, 80, 200, 120), {false, 22, 15})->pieces.empty());
+    const auto folded = waistTapeFor(rectangles(4, 80, 200, 120, EdgeRole::fold), {true, 22, 15});
     EXPECT_EQ(folded->pieces, (std::vector<TapePiece>{{22, 640, 670, 1}}));
 }
 

@@ -1,4 +1,4 @@
-#include "core/making_up/layers.h"
+#include "core/making_up/layer_cut.h"
 
 #include <algorithm>
 #include <utility>
@@ -9,31 +9,35 @@
 namespace coutil {
 namespace {
 
-constexpr double kMockUpMm = 20;
 constexpr double kWidestMm = 500;
 
-AllowanceStyle allRound(double widthMm) {
-    AllowanceStyle style;
-    style.seamMm = widthMm;
-    style.openingMm = widthMm;
-    style.edgeMm = widthMm;
-    style.isTopBound = false;
-    style.isBottomBound = false;
-    return style;
+AllowanceStyle allowanceOf(const AllowanceStyle& style, const Layer& layer) {
+    AllowanceStyle own = style;
+    if (layer.seamAllowanceMm) {
+        own.byEdgeMm.clear();
+        own.seamMm = *layer.seamAllowanceMm;
+        own.openingMm = *layer.seamAllowanceMm;
+        own.edgeMm = *layer.seamAllowanceMm;
+    }
+    if (!layer.areEdgesBound) {
+        own.isTopBound = false;
+        own.isBottomBound = false;
+    }
+    return own;
 }
 
-Problem unknown(const MakingUpLayer& layer, std::string what) {
+Problem unknown(const Layer& layer, std::string what) {
     return {.code = ProblemCode::layerPanelUnknown,
             .severity = Severity::warning,
             .subject = layer.key,
             .detail = std::move(what)};
 }
 
-std::vector<Problem> checkLayer(const MakingUpLayer& layer) {
+std::vector<Problem> checkLayer(const Layer& layer) {
     std::vector<Problem> problems;
     const std::string path = "layers/" + layer.key;
-    if (layer.allowanceMm)
-        requireWithin(path + "/allowance", *layer.allowanceMm, 0, kWidestMm, problems);
+    if (layer.seamAllowanceMm)
+        requireWithin(path + "/seam_allowance", *layer.seamAllowanceMm, 0, kWidestMm, problems);
     for (const LayerAddition& addition : layer.additions) {
         requireWithin(path + "/" + addition.panel + "/" + addition.edge, addition.widthMm, 0,
                       kWidestMm, problems);
@@ -41,7 +45,7 @@ std::vector<Problem> checkLayer(const MakingUpLayer& layer) {
     return problems;
 }
 
-void choosePanels(const Pattern& pattern, const MakingUpLayer& layer, LayerCut& cut,
+void choosePanels(const Pattern& pattern, const Layer& layer, LayerCut& cut,
                   std::vector<Problem>& problems) {
     for (std::size_t p = 0; p < pattern.panels.size(); ++p) {
         const bool isAsked =
@@ -54,8 +58,8 @@ void choosePanels(const Pattern& pattern, const MakingUpLayer& layer, LayerCut& 
     }
 }
 
-void widen(const Pattern& pattern, const MakingUpLayer& layer, const LayerAddition& addition,
-           LayerCut& cut, std::vector<Problem>& problems) {
+void widen(const Pattern& pattern, const Layer& layer, const LayerAddition& addition, LayerCut& cut,
+           std::vector<Problem>& problems) {
     for (const Panel& panel : pattern.panels) {
         if (panel.name != addition.panel) continue;
         for (const Edge& edge : panel.edges) {
@@ -71,19 +75,12 @@ void widen(const Pattern& pattern, const MakingUpLayer& layer, const LayerAdditi
 
 }  // namespace
 
-std::vector<MakingUpLayer> usualLayers() {
-    return {{.key = "strength"},
-            {.key = "outer", .isCut = false},
-            {.key = "lining", .isCut = false},
-            {.key = "mock_up", .allowanceMm = kMockUpMm}};
-}
-
 Outcome<LayerCut> layerCut(const Pattern& pattern, const AllowanceStyle& allowance,
-                           const MakingUpLayer& layer) {
+                           const Layer& layer) {
     auto problems = checkLayer(layer);
     if (!problems.empty()) return Outcome<LayerCut>::failed(std::move(problems));
     LayerCut cut{.key = layer.key};
-    cut.allowance = layer.allowanceMm ? allRound(*layer.allowanceMm) : allowance;
+    cut.allowance = allowanceOf(allowance, layer);
     choosePanels(pattern, layer, cut, problems);
     for (const LayerAddition& addition : layer.additions)
         widen(pattern, layer, addition, cut, problems);
