@@ -44,14 +44,18 @@ MaterialNeed needOf(const ClothEstimate& estimate, const std::string& layer) {
             estimate.lengthMm / kPerMetre};
 }
 
-std::vector<MaterialNeed> needsOf(const CuttingPlan& plan, const std::string& boneType) {
-    std::map<double, int> barsByLength;
-    for (const PlannedBar& bar : plan.bars) barsByLength[bar.stockLengthMm] += bar.count;
+std::vector<MaterialNeed> needsOf(const BonesToBuy& bones) {
     std::vector<MaterialNeed> needs;
-    for (const auto& [stockMm, bars] : barsByLength) {
-        needs.push_back({MaterialKind::boneStock, boneType, stockMm, MaterialUnit::piece,
-                         static_cast<double>(bars)});
+    const auto add = [&needs](const BoneType& type, double lengthMm, int count) {
+        needs.push_back({MaterialKind::boneStock, boneTypeKey(type), lengthMm, MaterialUnit::piece,
+                         static_cast<double>(count)});
+    };
+    for (const auto& [type, plan] : bones.plans) {
+        std::map<double, int> barsByLength;
+        for (const PlannedBar& bar : plan.bars) barsByLength[bar.stockLengthMm] += bar.count;
+        for (const auto& [stockMm, bars] : barsByLength) add(type, stockMm, bars);
     }
+    for (const ReadyCutBones& ready : bones.readyCut) add(ready.type, ready.lengthMm, ready.count);
     return needs;
 }
 

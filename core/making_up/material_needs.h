@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/making_up/binding.h"
+#include "core/making_up/bone_plans.h"
 #include "core/making_up/busk.h"
 #include "core/making_up/cloth_estimate.h"
-#include "core/making_up/cutting_plan.h"
 #include "core/making_up/eyelets.h"
 #include "core/making_up/materials.h"
 #include "core/making_up/waist_tape.h"
@@ -19,8 +19,7 @@ namespace coutil {
 [[nodiscard]] std::vector<MaterialNeed> needsOf(const std::vector<TapeTotal>& tapes,
                                                 MaterialKind kind);
 [[nodiscard]] MaterialNeed needOf(const ClothEstimate& estimate, const std::string& layer);
-// One need for every stock length; `boneType` names the bone: "spiral 6".
-[[nodiscard]] std::vector<MaterialNeed> needsOf(const CuttingPlan& plan,
-                                                const std::string& boneType);
+// One need for every type of bone and stock length, or ready cut length.
+[[nodiscard]] std::vector<MaterialNeed> needsOf(const BonesToBuy& bones);
 
 }  // namespace coutil

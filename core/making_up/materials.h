@@ -44,13 +44,13 @@ struct MaterialsList {
     bool operator==(const MaterialsList&) const = default;
 };
 
-// What names a material in the price list: "cloth/strength", "bone_stock/spiral 6", "lace".
+// What names a material in the price list: "cloth/strength", "bone_stock/spiral_steel 6", "lace".
 [[nodiscard]] std::string materialKey(const MaterialNeed& need);
 
 // The list: needs of the same material and size as one row, in the order they came; spares; costs.
-// A busk and a lace are bought as they are needed, without spares. Needs of 0 are left out.
-// Problems: makingUpOutOfRange ("materials/spare_part" 0 to 10, "materials/price_by_key/KEY" from
-// 0).
+// Of one key all sizes have one price. A busk and a lace are bought without spares. Needs of 0 are
+// left out. Problems: makingUpOutOfRange ("materials/spare_part" 0 to 10,
+// "materials/price_by_key/KEY" from 0).
 [[nodiscard]] Outcome<MaterialsList> materialsList(const std::vector<MaterialNeed>& needs,
                                                    const MaterialChoices& choices);
 

@@ -131,13 +131,15 @@ TEST(Materials, needsOfTheParts) {
     ASSERT_EQ(needs.size(), 2U);
     EXPECT_EQ(needs[0].amount, 2.0 * static_cast<double>(eyelets->pairs.size()));
     EXPECT_NEAR(needs[1].amount, eyelets->laceMm / 1000, 1e-12);
-    const auto plan = cuttingPlan({{300, 3}, {250, 3}}, {700, 1000}, 1);
+    BonesToBuy bones;
+    bones.plans = {
+        {{BoneKind::spiralSteel, 6}, *cuttingPlan({{300, 3}, {250, 3}}, {700, 1000}, 1)}};
     double stockMm = 0;
-    for (const MaterialNeed& need : needsOf(*plan, "spiral 6")) {
-        EXPECT_EQ(materialKey(need), "bone_stock/spiral 6");
+    for (const MaterialNeed& need : needsOf(bones)) {
+        EXPECT_EQ(materialKey(need), "bone_stock/spiral_steel 6");
         stockMm += need.amount * need.sizeMm;
     }
-    EXPECT_EQ(stockMm, plan->stockMm);
+    EXPECT_EQ(stockMm, bones.plans[0].plan.stockMm);
     EXPECT_NEAR(needOf(*bindingFor(pattern, {}, {8, 15})).amount, 1.4, 1e-12);
     EXPECT_NEAR(needsOf(tapesByWidth({{22, 640, 670, 1}}), MaterialKind::waistTape)[0].amount, 0.67,
                 1e-12);
