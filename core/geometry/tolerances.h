@@ -15,6 +15,10 @@ inline constexpr double kLongForInkMm = 3;
 inline constexpr double kCutFlatnessMm = 0.005;
 // Chord error of curves in exchange files: half of the 0.1 mm that ASTM D6673 grants.
 inline constexpr double kExchangeChordMm = 0.05;
+// A drawing that came back from another program is the pattern when it lies on it to this: what
+// ASTM D6673 grants a chord; and it counts as scaled from half a millimetre in a metre on.
+inline constexpr double kDrawingMm = 0.1;
+inline constexpr double kDrawingScaleShare = 0.0005;
 // Directions within a degree of each other go straight on; anything sharper is a corner there.
 inline constexpr double kStraightOnCosine = 0.99985;
 // Girths and paired edges hold to this (the promise of the drafting rules).

@@ -117,6 +117,14 @@ namespace coutil {
     X(garmentTaken, "garment_taken")                      \
     X(garmentUnknown, "garment_unknown")                  \
     X(revisionUnknown, "revision_unknown")                \
+    /* drawings that come back */                         \
+    X(drawingBroken, "drawing_broken")                    \
+    X(drawingForeign, "drawing_foreign")                  \
+    X(drawingTooLarge, "drawing_too_large")               \
+    X(drawingPanelMissing, "drawing_panel_missing")       \
+    X(drawingPanelUnknown, "drawing_panel_unknown")       \
+    X(drawingPanelOff, "drawing_panel_off")               \
+    X(drawingScaled, "drawing_scaled")                    \
     /* command line */                                    \
     X(callUnknown, "call_unknown")                        \
     X(callIncomplete, "call_incomplete")                  \

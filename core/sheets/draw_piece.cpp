@@ -18,6 +18,7 @@ constexpr double kLeastNotchMm = 3;
 constexpr double kLevelNameMm = 1.6;
 
 struct Pen {
+    LineKind kind;
     SheetInk ink;
     double widthMm;
     SheetDash dash = SheetDash::solid;
@@ -31,11 +32,11 @@ class PieceLines {
     std::vector<SheetStroke> all() {
         drawLevels();
         drawGrain();
-        add(tracing_.cutting, {SheetInk::cutting, kCuttingMm});
+        add(tracing_.cutting, {LineKind::cutting, SheetInk::cutting, kCuttingMm});
         for (const Edge& edge : tracing_.sewing) {
             const bool isFold = edge.role == EdgeRole::fold;
-            add(edge.path,
-                {SheetInk::sewing, kSewingMm, isFold ? SheetDash::dashed : SheetDash::solid});
+            add(edge.path, {isFold ? LineKind::fold : LineKind::sewing, SheetInk::sewing, kSewingMm,
+                            isFold ? SheetDash::dashed : SheetDash::solid});
         }
         for (const Notch& notch : tracing_.notches) drawNotch(notch);
         return std::move(strokes_);
@@ -45,12 +46,13 @@ class PieceLines {
     void add(const Path& path, const Pen& pen) {
         if (path.isEmpty()) return;
         strokes_.push_back({placed(path, placement_), pen.widthMm, pen.dash, pen.ink});
+        strokes_.back().kind = pen.kind;
     }
     void add(const Point& a, const Point& b, const Pen& pen) { add(straightPath(a, b), pen); }
 
     void drawLevels() {
         for (const LevelLine& level : tracing_.levels) {
-            add(level.front, level.back, {SheetInk::level, kHairlineMm});
+            add(level.front, level.back, {LineKind::levels, SheetInk::level, kHairlineMm});
         }
     }
 
@@ -58,7 +60,7 @@ class PieceLines {
         const Vector across(-along.y(), along.x());
         for (const double side : {1.0, -1.0}) {
             add(tip, tip - kArrowMm * along + side * kArrowMm / 3 * across,
-                {SheetInk::grain, kFineMm});
+                {LineKind::grain, SheetInk::grain, kFineMm});
         }
     }
 
@@ -67,7 +69,7 @@ class PieceLines {
         const double length = (high - low).norm();
         if (length <= 0) return;
         const Vector along = (high - low) / length;
-        add(low, high, {SheetInk::grain, kFineMm});
+        add(low, high, {LineKind::grain, SheetInk::grain, kFineMm});
         drawArrow(high, along);
         drawArrow(low, -along);
     }
@@ -79,7 +81,7 @@ class PieceLines {
         const Vector tick = notch.outward * (isBound ? -kLeastNotchMm : notch.lengthMm);
         const Vector along(-notch.outward.y(), notch.outward.x());
         const double apart = notch.kind == NotchKind::balance ? 1.5 : 0;
-        const Pen pen{SheetInk::notch, kFineMm};
+        const Pen pen{LineKind::notches, SheetInk::notch, kFineMm};
         add(notch.at + apart * along, notch.at + apart * along + tick, pen);
         if (apart > 0) add(notch.at - apart * along, notch.at - apart * along + tick, pen);
     }
@@ -108,6 +110,7 @@ SheetLettering levelName(const LevelLine& level, const Placement& placement,
     name.at = from + 4 * along + 0.7 * up;
     name.turnRad = std::atan2(along.y(), along.x());
     name.ink = SheetInk::level;
+    name.kind = LineKind::levels;
     name.roomMm = std::max(4.0, (to - from).norm() / 2 - 6);
     return name;
 }
@@ -119,6 +122,7 @@ PieceDrawing drawPiece(const SheetPlan& plan, const PlacedTracing& piece, const 
     PieceDrawing drawing;
     drawing.strokes = PieceLines(tracing, piece.placement).all();
     drawing.letterings = labelOf(plan, piece, tracing, words, drawing.strokes);
+    for (SheetLettering& lettering : drawing.letterings) lettering.kind = LineKind::labels;
     for (const LevelLine& level : tracing.levels) {
         if (level.front == level.back) continue;
         drawing.letterings.push_back(levelName(level, piece.placement, words));

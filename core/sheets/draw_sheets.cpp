@@ -76,6 +76,7 @@ void drawFrame(const Box& frame, SheetDrawing& drawing) {
     const Point b = frame.highest - in;
     drawing.strokes.push_back({polylinePath({a, {b.x(), a.y()}, b, {a.x(), b.y()}, a}),
                                kFrameLineMm, SheetDash::solid, SheetInk::frame});
+    drawing.strokes.back().kind = LineKind::joins;
 }
 
 // Joins first, then whatever of the pieces comes into the frame.
@@ -87,8 +88,14 @@ void drawWhatIsShown(const SheetPlan& plan, const Sheet& sheet, const WholeDrawi
         std::vector<SheetStroke> strokes;
         std::vector<SheetLettering> letterings;
         drawJoin(join, sheet, strokes, letterings);
-        for (auto& s : strokes) drawing.strokes.push_back(toPaper(std::move(s)));
-        for (auto& l : letterings) drawing.letterings.push_back(toPaper(std::move(l)));
+        for (auto& s : strokes) {
+            s.kind = LineKind::joins;
+            drawing.strokes.push_back(toPaper(std::move(s)));
+        }
+        for (auto& l : letterings) {
+            l.kind = LineKind::joins;
+            drawing.letterings.push_back(toPaper(std::move(l)));
+        }
     }
     for (std::size_t i = 0; i < whole.strokes.size(); ++i) {
         if (boxesMeet(whole.strokeBoxes[i], shown)) {
@@ -133,7 +140,11 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const std::vector
                   plan.options.paper.name},
                  ", ");
     writeImprint(place, {titleLine(words), words.scaleNote}, frame, room, drawing);
+    const std::size_t imprintEnd = drawing.letterings.size();
     writeLargeName(drawing.name, frame, room, drawing);
+    for (std::size_t i = imprintEnd; i < drawing.letterings.size(); ++i) {
+        drawing.letterings[i].kind = LineKind::joins;
+    }
     return drawing;
 }
 

@@ -1,10 +1,12 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "core/sheets/sheet_plan.h"
+#include "core/tracing/line_kind.h"
 
 namespace coutil {
 
@@ -22,6 +24,8 @@ struct SheetStroke {
     // Number of a confirmed revision: the line has its colour and dash (core/revision/ink_line.h)
     // in place of `ink` and `dash`. 0: none.
     int revision = 0;
+    // Its layer in a PDF; without one it is shown whatever layers are.
+    std::optional<LineKind> kind = std::nullopt;
 };
 
 enum class TextAnchor { left, centre, right };
@@ -36,6 +40,7 @@ struct SheetLettering {
     SheetInk ink = SheetInk::text;
     double roomMm = 0;  // a font in which the text runs wider makes it smaller; 0: no limit
     int revision = 0;   // as for a line
+    std::optional<LineKind> kind = std::nullopt;
 };
 
 // One page, free of any device: what a painter needs and nothing else.

@@ -22,30 +22,37 @@ QPageLayout layoutFor(const SheetDrawing& drawing) {
     return layout;
 }
 
+void paintPart(QPainter& painter, const SheetDrawing& drawing) {
+    painter.save();
+    painter.resetTransform();
+    // From the resolution, never from the page's size in pixels, which is rounded.
+    painter.scale(kResolution / kMmPerInch, kResolution / kMmPerInch);
+    paintSheet(painter, drawing);
+    painter.restore();
+}
+
 }  // namespace
 
-QByteArray paintedPdf(const std::vector<SheetDrawing>& drawings, const PdfProgress& progress) {
+QByteArray paintedPdf(const std::vector<PdfPage>& pages, const PdfProgress& progress) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
     writer.setResolution(kResolution);
-    writer.setPageLayout(layoutFor(drawings.front()));
+    writer.setPageLayout(layoutFor(pages.front().parts.front().drawing));
     QPainter painter(&writer);
-    const int all = static_cast<int>(drawings.size());
+    const int all = static_cast<int>(pages.size());
+    bool isFirst = true;
     for (int page = 0; page < all; ++page) {
         if (progress && !progress(page, all)) return {};
-        const SheetDrawing& drawing = drawings[static_cast<std::size_t>(page)];
-        if (page > 0) {
-            writer.setPageLayout(layoutFor(drawing));
-            writer.newPage();
+        for (const PdfPart& part : pages[static_cast<std::size_t>(page)].parts) {
+            if (!isFirst) {
+                writer.setPageLayout(layoutFor(part.drawing));
+                writer.newPage();
+            }
+            isFirst = false;
+            paintPart(painter, part.drawing);
         }
-        painter.save();
-        painter.resetTransform();
-        // From the resolution, never from the page's size in pixels, which is rounded.
-        painter.scale(kResolution / kMmPerInch, kResolution / kMmPerInch);
-        paintSheet(painter, drawing);
-        painter.restore();
     }
     painter.end();
     if (progress && !progress(all, all)) return {};

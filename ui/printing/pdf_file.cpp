@@ -10,9 +10,10 @@ namespace coutil {
 
 Outcome<PdfEnd> writeSheetsPdf(const std::vector<SheetDrawing>& drawings, const PdfInfo& info,
                                const QString& path, const PdfProgress& progress) {
-    const QByteArray painted = paintedPdf(drawings, progress);
+    const std::vector<PdfPage> pages = pdfPages(drawings);
+    const QByteArray painted = paintedPdf(pages, progress);
     if (painted.isEmpty()) return PdfEnd::stopped;
-    const QByteArray bytes = finishedPdf(painted, drawings, info);
+    const QByteArray bytes = finishedPdf(painted, pages, info);
     if (bytes.isEmpty()) {
         Problem problem;
         problem.code = ProblemCode::fileUnwritable;

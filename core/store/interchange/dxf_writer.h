@@ -17,6 +17,8 @@ enum class DxfLayer {
     mirrorLine = 6,
     grainLine = 7,
     internalLines = 8,
+    cutOuts = 11,
+    drillHoles = 13,
     sewingLines = 14,
     annotation = 15
 };

@@ -58,7 +58,6 @@ std::vector<Piece> piecesOf(const Pattern& pattern) {
 
 std::vector<Piece> piecesOf(const std::vector<Tracing>& tracings) {
     std::vector<Piece> pieces;
-    double leftMm = 0;
     for (const Tracing& tracing : tracings) {
         Piece piece;
         piece.name = panelKey(tracing.panel, tracing.side);
@@ -71,12 +70,20 @@ std::vector<Piece> piecesOf(const std::vector<Tracing>& tracings) {
         piece.labelAt = besideGrain(tracing.grain);
         piece.isMirroredPair = tracing.isMirroredPair;
         piece.cutCount = tracing.cutCount;
-        const Box box = boundsOf(outermostLine(piece));
-        piece.placement.shift = Vector(leftMm - box.lowest.x(), 0);
-        leftMm += box.widthMm() + kBetweenPiecesMm;
         pieces.push_back(std::move(piece));
     }
+    layInRow(pieces);
     return pieces;
+}
+
+void layInRow(std::vector<Piece>& pieces) {
+    double leftMm = 0;
+    for (Piece& piece : pieces) {
+        piece.placement.shift = Vector::Zero();
+        const Box box = boundsOf(placed(outermostLine(piece), piece.placement));
+        piece.placement.shift = Vector(leftMm - box.lowest.x(), 0);
+        leftMm += box.widthMm() + kBetweenPiecesMm;
+    }
 }
 
 Path sewingLine(const Piece& piece) { return joinedEdges(piece.sewing); }

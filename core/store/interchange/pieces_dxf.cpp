@@ -2,6 +2,7 @@
 
 #include "core/geometry/tolerances.h"
 #include "core/store/interchange.h"
+#include "core/store/interchange/corner_stretches.h"
 #include "core/store/interchange/dxf_writer.h"
 #include "core/store/interchange/piece.h"
 #include "core/store/interchange/seven_bit_text.h"
@@ -42,25 +43,8 @@ Boundary boundaryOf(const std::vector<Edge>& edges) {
 
 // A cutting line does not say where its corners are: they are where its pieces meet at an angle.
 Boundary boundaryOf(const Path& closed) {
-    const auto isCorner = [&](std::size_t i) {
-        const Cubic& before = closed.pieces[(i + closed.pieces.size() - 1) % closed.pieces.size()];
-        return tangentAt(before, 1).dot(tangentAt(closed.pieces[i], 0)) <
-               tolerance::kStraightOnCosine;
-    };
-    std::size_t first = 0;
-    while (first < closed.pieces.size() && !isCorner(first)) ++first;
-    if (first == closed.pieces.size()) first = 0;
     Boundary boundary;
-    Path stretch;
-    for (std::size_t k = 0; k < closed.pieces.size(); ++k) {
-        const std::size_t i = (first + k) % closed.pieces.size();
-        if (k > 0 && isCorner(i)) {
-            addStretch(boundary, stretch);
-            stretch.pieces.clear();
-        }
-        stretch.pieces.push_back(closed.pieces[i]);
-    }
-    if (!stretch.isEmpty()) addStretch(boundary, stretch);
+    for (const Path& stretch : interchange::cornerStretches(closed)) addStretch(boundary, stretch);
     return boundary;
 }
 
@@ -100,6 +84,9 @@ void drawPiece(DxfWriter& dxf, const Piece& piece, const TracingTitle& title,
         dxf.point(DxfLayer::notches, notch.at + notch.outward * notch.lengthMm);
     }
     for (const Point& mark : piece.waistMarks) dxf.point(DxfLayer::notches, mark);
+    for (const interchange::PieceHole& hole : piece.holes) {
+        dxf.point(DxfLayer::drillHoles, hole.at);
+    }
     if (piece.foldLine) {
         dxf.line(DxfLayer::mirrorLine, piece.foldLine->start(), piece.foldLine->end());
     }

@@ -1,6 +1,7 @@
 #include "core/store/interchange.h"
 #include "core/store/interchange/piece.h"
 #include "core/store/interchange/svg_writer.h"
+#include "core/tracing/line_kind.h"
 
 namespace coutil {
 
@@ -36,9 +37,13 @@ Box pageAround(const std::vector<Piece>& pieces) {
     return box;
 }
 
+void beginKind(SvgWriter& svg, const std::string& id, LineKind kind) {
+    svg.beginGroup(id + "-" + std::string(keyOf(kind)));
+}
+
 void drawLevels(SvgWriter& svg, const Piece& piece, const std::string& id) {
     if (piece.levels.empty()) return;
-    svg.beginGroup(id + "-levels");
+    beginKind(svg, id, LineKind::levels);
     for (const LevelLine& level : piece.levels) {
         svg.beginGroup(id + "-level-" + level.level, level.level);
         svg.line("level", placed(level.front, piece.placement),
@@ -49,7 +54,7 @@ void drawLevels(SvgWriter& svg, const Piece& piece, const std::string& id) {
 }
 
 void drawSewing(SvgWriter& svg, const Piece& piece, const std::string& id) {
-    svg.beginGroup(id + "-sewing");
+    beginKind(svg, id, LineKind::sewing);
     for (const Edge& edge : piece.sewing) {
         svg.beginGroup(id + "-" + edge.name, edge.name);
         svg.path(piece.cutting ? "sewing inner" : "sewing", placed(edge.path, piece.placement),
@@ -61,7 +66,7 @@ void drawSewing(SvgWriter& svg, const Piece& piece, const std::string& id) {
 
 void drawNotches(SvgWriter& svg, const Piece& piece, const std::string& id) {
     if (piece.notches.empty() && piece.waistMarks.empty()) return;
-    svg.beginGroup(id + "-notches");
+    beginKind(svg, id, LineKind::notches);
     for (const Notch& notch : piece.notches) {
         svg.line("notch", placed(notch.at, piece.placement),
                  placed(Point(notch.at + notch.outward * notch.lengthMm), piece.placement));
@@ -74,25 +79,27 @@ void drawNotches(SvgWriter& svg, const Piece& piece, const std::string& id) {
 
 void drawPiece(SvgWriter& svg, const Piece& piece) {
     const std::string id = "panel-" + piece.name;
-    svg.beginGroup(id, piece.name);
+    svg.beginPanel(id, piece.name, placed(Point(Point::Zero()), piece.placement));
     if (piece.cutting) {
-        svg.beginGroup(id + "-cutting");
+        beginKind(svg, id, LineKind::cutting);
         svg.path("cutting", placed(*piece.cutting, piece.placement), true);
         svg.endGroup();
     }
     drawSewing(svg, piece, id);
     drawLevels(svg, piece, id);
     drawNotches(svg, piece, id);
-    svg.beginGroup(id + "-grain");
+    beginKind(svg, id, LineKind::grain);
     svg.line("grain", placed(piece.grain[0], piece.placement),
              placed(piece.grain[1], piece.placement));
     svg.endGroup();
     if (piece.foldLine) {
-        svg.beginGroup(id + "-fold");
+        beginKind(svg, id, LineKind::fold);
         svg.path("fold", placed(*piece.foldLine, piece.placement), false);
         svg.endGroup();
     }
+    beginKind(svg, id, LineKind::labels);
     svg.text(piece.name, placed(piece.labelAt, piece.placement), kNameHeightMm);
+    svg.endGroup();
     svg.endGroup();
 }
 

@@ -82,6 +82,13 @@ void SvgWriter::beginGroup(std::string_view id, std::string_view label) {
     ++depth_;
 }
 
+void SvgWriter::beginPanel(std::string_view id, std::string_view label, const Point& origin) {
+    indent();
+    svg_ += "<g id=\"" + identifier(id) + "\" aria-label=\"" + xmlText(label) +
+            "\" data-origin=\"" + coordinates(origin) + "\">\n";
+    ++depth_;
+}
+
 void SvgWriter::endGroup() {
     --depth_;
     indent();

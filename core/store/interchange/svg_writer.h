@@ -18,6 +18,9 @@ class SvgWriter {
 
     // Groups nest; `id` is made a valid name, unique when the given ids are.
     void beginGroup(std::string_view id, std::string_view label = {});
+    // A panel's group: says where on the page the panel's own frame has its origin, so that a
+    // reader can bring its lines back into it.
+    void beginPanel(std::string_view id, std::string_view label, const Point& origin);
     void endGroup();
     void path(std::string_view cssClass, const Path& path, bool isClosed);
     void line(std::string_view cssClass, const Point& a, const Point& b);

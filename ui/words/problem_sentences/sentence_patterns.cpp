@@ -12,8 +12,8 @@ QString ProblemSentence::pattern(const Problem& problem) {
     for (const QString& found :
          {ofUnits(problem.code), ofGeometry(problem.code), ofMeasurements(problem),
           ofBlock(problem), ofAlterations(problem.code), ofChecks(problem.code),
-          ofRevisions(problem), ofMakingUp(problem.code), ofSheets(problem), ofFiles(problem),
-          ofFolios(problem.code), ofJson(problem), ofCalls(problem)}) {
+          ofRevisions(problem), ofMakingUp(problem.code), ofSheets(problem), ofDrawings(problem),
+          ofFiles(problem), ofFolios(problem.code), ofJson(problem), ofCalls(problem)}) {
         if (!found.isEmpty()) return found;
     }
     return {};

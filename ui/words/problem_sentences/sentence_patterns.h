@@ -29,6 +29,7 @@ class ProblemSentence {
     static QString ofLayersAndTracings(ProblemCode code);
     static QString ofSheetOption(const std::string& option);
     static QString ofSheets(const Problem& problem);
+    static QString ofDrawings(const Problem& problem);
     static QString ofFiles(const Problem& problem);
     static QString ofFolios(ProblemCode code);
     static QString ofJson(const Problem& problem);
