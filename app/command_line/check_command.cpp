@@ -3,6 +3,7 @@
 
 #include "app/command_line/check_text.h"
 #include "app/command_line/command.h"
+#include "app/command_line/drawing_back.h"
 #include "app/command_line/messages.h"
 #include "app/command_line/opened_garment.h"
 #include "app/command_line/shared_options.h"
@@ -14,8 +15,17 @@
 namespace coutil {
 namespace {
 
-constexpr std::array kOptions{kGarmentOption, kRevisionOption, kPencilOption,
-                              kJsonOption,    kOutOption,      kHelpOption};
+constexpr std::array kOptions{
+    kGarmentOption,
+    kRevisionOption,
+    kPencilOption,
+    OptionSpec{
+        "--drawing", "X.svg", false,
+        QT_TRANSLATE_NOOP("CommandLine", "compare an SVG that came back from another program")},
+    kKerfOption,
+    kJsonOption,
+    kOutOption,
+    kHelpOption};
 
 // What drafting says, and every promise of the pattern looked at again from its outlines alone.
 GarmentCheck checked(const Folio& folio, const Garment& garment, const ChosenRevision& chosen) {
@@ -48,6 +58,33 @@ void addHistory(const Folio& folio, const Garment& garment, GarmentCheck& check)
     }
 }
 
+// Adds what the drawing is like; problems when it cannot be compared.
+std::vector<Problem> addDrawing(const Call& call, const Folio& folio, const Garment& garment,
+                                const ChosenRevision& chosen, GarmentCheck& check) {
+    const GarmentOutcome outcome = outcomeOf(folio, garment, chosen);
+    if (!outcome.pattern || !outcome.tracings) return outcome.problems;
+    Outcome<DrawingCheck> drawing = checkDrawingBack(call, *outcome.pattern, *outcome.tracings);
+    if (!drawing) return std::move(drawing.problems);
+    check.drawing = std::move(drawing->panels);
+    std::move(drawing->problems.begin(), drawing->problems.end(),
+              std::back_inserter(check.problems));
+    return {};
+}
+
+// A drawing is of one garment.
+std::optional<Problem> unfit(const Call& call, const std::vector<std::size_t>& garments) {
+    Problem problem;
+    problem.code = ProblemCode::callIncomplete;
+    problem.subject = "check";
+    if (call.has("--kerf") && !call.has("--drawing")) {
+        problem.detail = "--drawing";
+        return problem;
+    }
+    if (!call.has("--drawing") || garments.size() == 1) return std::nullopt;
+    problem.detail = "--garment";
+    return problem;
+}
+
 bool isWorthAnExitCode(const GarmentCheck& check) {
     return std::ranges::any_of(check.problems,
                                [](const Problem& p) { return p.severity != Severity::note; });
@@ -58,6 +95,7 @@ ExitCode run(const Call& call) {
     if (!folio) return failedBy(folio.problems);
     const auto garments = chosenGarments(*folio, call);
     if (!garments) return failedBy(garments.problems);
+    if (const auto problem = unfit(call, *garments)) return failedBy({*problem});
     std::vector<GarmentCheck> checks;
     for (const std::size_t index : *garments) {
         const Garment& garment = folio->garments[index];
@@ -66,6 +104,9 @@ ExitCode run(const Call& call) {
         if (!chosen) return failedBy(chosen.problems);
         checks.push_back(checked(*folio, garment, *chosen));
         addHistory(*folio, garment, checks.back());
+        if (!call.has("--drawing")) continue;
+        const auto problems = addDrawing(call, *folio, garment, *chosen, checks.back());
+        if (!problems.empty()) return failedBy(problems, folio->unit);
     }
     const auto sentence = [&](const Problem& p) { return sentenceLine(p, folio->unit); };
     const ExitCode given = giveResult(

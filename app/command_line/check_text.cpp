@@ -1,6 +1,7 @@
 #include "app/command_line/check_text.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <QString>
 #include <QStringList>
 
@@ -54,6 +55,11 @@ void CheckText::writeCheck(const GarmentCheck& check) {
                       .arg(accepted.revision)
                       .arg(parts.size())
                       .arg(reason);
+    }
+    for (const DrawnPanelCheck& panel : check.drawing) {
+        lines_ << tr("%1: drawing of panel %2: at most %3 mm off")
+                      .arg(name, QString::fromStdString(panel.panel),
+                           QLocale().toString(panel.largestMm, 'f', 3));
     }
     if (check.problems.empty()) lines_ << tr("%1: no problems").arg(name);
     for (const Estimate& estimate : check.estimates) {

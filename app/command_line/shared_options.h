@@ -29,6 +29,12 @@ inline constexpr OptionSpec kSvgOption{
     "--svg", "", false, QT_TRANSLATE_NOOP("CommandLine", "as SVG, in true millimetres")};
 inline constexpr OptionSpec kDxfOption{
     "--dxf", "", false, QT_TRANSLATE_NOOP("CommandLine", "as DXF, layers after ASTM D6673")};
+inline constexpr OptionSpec kMirroredOption{
+    "--mirrored-too", "", false,
+    QT_TRANSLATE_NOOP("CommandLine", "draw the mirrored twin of every pair as well")};
+inline constexpr OptionSpec kKerfOption{
+    "--kerf", "MM", false,
+    QT_TRANSLATE_NOOP("CommandLine", "what the beam or blade takes away (0), up to 2")};
 inline constexpr OptionSpec kHelpOption{"--help", "", false,
                                         QT_TRANSLATE_NOOP("CommandLine", "show this help")};
 

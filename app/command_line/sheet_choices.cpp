@@ -95,6 +95,10 @@ void ChoiceReader::takeSeed(std::uint32_t& seed) {
 }
 
 void ChoiceReader::takePaper(Paper& paper) {
+    if (call_.has("--one-page")) {
+        paper = onePage();
+        return;
+    }
     Outcome<Paper> named = paperNamed(*call_.value("--paper"));
     if (named) paper = *named;
     problems_.insert(problems_.end(), named.problems.begin(), named.problems.end());

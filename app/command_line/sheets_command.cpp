@@ -22,6 +22,9 @@ constexpr std::array kOptions{
     OptionSpec{"--paper", "A4", false,
                QT_TRANSLATE_NOOP("CommandLine",
                                  "A4, A3, A0, Letter, Legal, Tabloid, a roll, or 200x300 in mm")},
+    OptionSpec{"--one-page", "", false,
+               QT_TRANSLATE_NOOP("CommandLine",
+                                 "one big page as large as the layout, in place of a paper")},
     OptionSpec{
         "--landscape", "", false,
         QT_TRANSLATE_NOOP("CommandLine", "turn the paper (whichever way needs fewer sheets)")},
@@ -44,7 +47,8 @@ constexpr std::array kOptions{
     kDateOption,
     kNoNameOption,
     kHelpOption};
-constexpr std::array<std::string_view, 2> kRequired{"--paper", "-o"};
+constexpr std::array<std::string_view, 1> kRequired{"-o"};
+constexpr std::array<std::string_view, 2> kPapers{"--paper", "--one-page"};
 
 PdfInfo infoFor(const TracingTitle& title) {
     PdfInfo info;
@@ -83,7 +87,7 @@ ExitCode run(const Call& call) {
 }  // namespace
 
 Command sheetsCommand() {
-    return {{"sheets", "F.coutil", kOptions, kRequired, {}},
+    return {{"sheets", "F.coutil", kOptions, kRequired, kPapers},
             QT_TRANSLATE_NOOP("CommandLine", "writes the sheets to print at home, true to scale"),
             &run,
             true};

@@ -118,10 +118,11 @@ void writeTitle(Column& column, const SheetPlan& plan, const SheetWords& words) 
     column.write(joinedBy({words.title.client, stateOf(words)}, ", "), kBodyMm);
     column.skip(kGapMm / 3);
     column.write(words.scaleNote, kHeadingMm);
-    column.write(joinedBy({words.firstSheet, plan.options.paper.name,
-                           filled(words.pageOf, "1", std::to_string(pagesOf(plan)))},
-                          ", "),
-                 kBodyMm);
+    column.write(
+        joinedBy({words.firstSheet, plan.options.paper.isOnePage ? "" : plan.options.paper.name,
+                  filled(words.pageOf, "1", std::to_string(pagesOf(plan)))},
+                 ", "),
+        kBodyMm);
     column.skip(kGapMm);
 }
 

@@ -137,7 +137,7 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const std::vector
         joinedBy({filled(words.sheetLabel, drawing.name),
                   filled(words.pageOf, std::to_string(pageOfSheet(plan, index) + 1),
                          std::to_string(pagesOf(plan))),
-                  plan.options.paper.name},
+                  plan.options.paper.isOnePage ? "" : plan.options.paper.name},
                  ", ");
     writeImprint(place, {titleLine(words), words.scaleNote}, frame, room, drawing);
     const std::size_t imprintEnd = drawing.letterings.size();

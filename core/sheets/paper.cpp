@@ -8,8 +8,8 @@
 namespace coutil {
 namespace {
 
-const std::array<Paper, 9>& papers() {
-    static const std::array<Paper, 9> known{{
+const std::array<Paper, 10>& papers() {
+    static const std::array<Paper, 10> known{{
         {"A4", 210'000, 297'000},
         {"A3", 297'000, 420'000},
         {"A0", 841'000, 1'189'000},
@@ -19,6 +19,7 @@ const std::array<Paper, 9>& papers() {
         {"Roll 610", 610'000, kLongestPageUm, true},
         {"Roll 914", 914'000, kLongestPageUm, true},
         {"Roll 1067", 1'067'000, kLongestPageUm, true},
+        {"One page", kLongestPageUm, kLongestPageUm, true, true},
     }};
     return known;
 }
@@ -69,6 +70,8 @@ Problem paperProblem(ProblemCode code, std::string_view name) {
 }
 
 }  // namespace
+
+Paper onePage() { return papers().back(); }
 
 std::span<const Paper> knownPapers() { return papers(); }
 

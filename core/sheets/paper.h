@@ -18,11 +18,17 @@ struct Paper {
     long long widthUm = 0;
     long long heightUm = 0;  // of a roll: the longest page that may be cut from it
     bool isRoll = false;     // pages are made only as long as what is on them
+    // No paper at all: one page, as large as everything laid out compactly. Also a roll.
+    bool isOnePage = false;
 
     bool operator==(const Paper&) const = default;
 };
 
-// The papers offered: A4, A3, A0, Letter, Legal, Tabloid and rolls 610, 914 and 1067 mm wide.
+// One big page, for a copy shop, a projector or another program.
+[[nodiscard]] Paper onePage();
+
+// The papers offered: A4, A3, A0, Letter, Legal, Tabloid, rolls 610, 914 and 1067 mm wide, and one
+// big page.
 // Sources: ISO 216 (A series), ANSI/ASME Y14.1 (Letter, Legal, Tabloid), both from memory; the
 // roll widths are 24, 36 and 42 in rounded to the millimetre, common practice, no source.
 [[nodiscard]] std::span<const Paper> knownPapers();

@@ -5,6 +5,7 @@
 #include "core/geometry/tolerances.h"
 #include "core/sheets/finish_plan.h"
 #include "core/sheets/pack_shelves.h"
+#include "core/sheets/plan_one_page.h"
 #include "core/sheets/sheet_grid.h"
 
 namespace coutil {
@@ -67,6 +68,7 @@ double leastSheets(const std::vector<PieceToLay>& pieces, const std::vector<Trac
 Outcome<SheetPlan> planSheets(const std::vector<Tracing>& tracings, const SheetOptions& options) {
     auto problems = checkSheetOptions(options);
     if (!problems.empty()) return Outcome<SheetPlan>::failed(std::move(problems));
+    if (options.paper.isOnePage) return planOnePage(tracings, options);
     const auto pieces = piecesToLay(tracings, options);
     const double least = leastSheets(pieces, tracings, emptyPlan(options, false));
     if (least > kMostSheets) return tooManySheets(options, least);

@@ -6,6 +6,7 @@
 #include "core/measurements/body.h"
 #include "core/problems/problem.h"
 #include "core/revision/folio.h"
+#include "core/store/drawing_check.h"
 #include "core/store/text_formats.h"
 
 namespace coutil {
@@ -27,6 +28,7 @@ struct GarmentCheck {
     std::vector<Problem> problems;
     std::vector<Estimate> estimates;
     std::vector<AcceptedErrors> acceptedErrors{};  // of all its revisions
+    std::vector<DrawnPanelCheck> drawing{};        // when one was given
 };
 
 // What `check --json` prints; the file has been read, so it is sound.

@@ -11,6 +11,7 @@
 #include "ui/benches/print_settings.h"
 #include "ui/fields/length_field.h"
 #include "ui/words/problem_sentence.h"
+#include "ui/words/sheet_words.h"
 
 namespace coutil {
 
@@ -70,11 +71,10 @@ void CorrectionPart::showCorrection(const Paper& paper, const Correction& inForc
     inForce_ = inForce;
     unit_ = unit;
     const auto percent = [](double factor) { return QLocale().toString(factor * 100, 'f', 2); };
-    words_->setText(
-        inForce.x == 1 && inForce.y == 1
-            ? tr("No correction is in force for %1.").arg(QString::fromStdString(paper.name))
-            : tr("In force for %1: %2 % across, %3 % up.")
-                  .arg(QString::fromStdString(paper.name), percent(inForce.x), percent(inForce.y)));
+    words_->setText(inForce.x == 1 && inForce.y == 1
+                        ? tr("No correction is in force for %1.").arg(paperName(paper))
+                        : tr("In force for %1: %2 % across, %3 % up.")
+                              .arg(paperName(paper), percent(inForce.x), percent(inForce.y)));
     none_->setEnabled(inForce.x != 1 || inForce.y != 1);
 }
 

@@ -9,6 +9,7 @@
 #include "ui/fields/choice_field.h"
 #include "ui/fields/length_field.h"
 #include "ui/words/problem_sentence.h"
+#include "ui/words/sheet_words.h"
 
 namespace coutil {
 
@@ -46,7 +47,7 @@ PaperPart::PaperPart(QWidget* parent)
     QList<ChoiceField::Choice> papers;
     int index = 0;
     for (const Paper& paper : knownPapers()) {
-        papers.append({QString::fromStdString(paper.name), index++});
+        papers.append({paperName(paper), index++});
     }
     papers.append({tr("Own size"), kOwnSize});
     paper_->setChoices(papers);
@@ -125,6 +126,9 @@ void PaperPart::showOptions(const SheetOptions& options, LengthUnit unit) {
     orientation_->setValue(int(options.orientation));
     margin_->setValueMm(millimetres(options.marginUm));
     overlap_->setValueMm(millimetres(options.overlapUm));
+    // One big page is not turned and joins nothing.
+    orientation_->setEnabled(!options.paper.isOnePage);
+    overlap_->setEnabled(!options.paper.isOnePage);
     const QSignalBlocker quiet(mirrored_);
     mirrored_->setChecked(options.mirroredToo);
 }

@@ -176,8 +176,15 @@ void PrintBench::showPlanWords() {
     const auto now = static_cast<int>(plan_->sheets.size());
     QString words = plan_->firstBlock ? tr("%n sheet(s) of %1", nullptr, now)
                                       : tr("%n sheet(s) of %1 and the first page", nullptr, now);
-    words = words.arg(QString::fromStdString(options_.paper.name));
-    words += plan_->isLandscape ? tr(", paper across") : tr(", paper upright");
+    words = words.arg(paperName(options_.paper));
+    if (options_.paper.isOnePage) {
+        const LengthUnit folioUnit = document().folio().unit;
+        words = tr("One big page, %1 wide and %2 high")
+                    .arg(lengthText(static_cast<double>(plan_->sheetWidthUm) / 1000, folioUnit),
+                         lengthText(static_cast<double>(plan_->sheetHeightUm) / 1000, folioUnit));
+    } else {
+        words += plan_->isLandscape ? tr(", paper across") : tr(", paper upright");
+    }
     if (plan_->sheets.size() < firstCount_) {
         words += tr("; %n saved by the search", nullptr,
                     static_cast<int>(firstCount_ - plan_->sheets.size()));

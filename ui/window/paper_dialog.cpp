@@ -97,6 +97,7 @@ void PaperDialog::buildPreview(QVBoxLayout* column) {
 void PaperDialog::buildChoices(QFormLayout* form) {
     paper_ = new QComboBox;
     for (const Paper& paper : knownPapers()) {
+        if (paper.isOnePage) continue;
         if (kind_ != PaperKind::change && paper.name != "A4" && paper.name != "Letter") continue;
         paper_->addItem(QString::fromStdString(paper.name));
     }

@@ -107,4 +107,8 @@ SheetWords sheetWords(const TracingTitle& title, const std::vector<Estimate>& es
     return words;
 }
 
+QString paperName(const Paper& paper) {
+    return paper.isOnePage ? Words::tr("One big page") : QString::fromStdString(paper.name);
+}
+
 }  // namespace coutil

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QString>
 #include <vector>
 
 #include "core/measurements/body.h"
@@ -13,5 +14,8 @@ namespace coutil {
 [[nodiscard]] SheetWords sheetWords(const TracingTitle& title,
                                     const std::vector<Estimate>& estimates,
                                     const SheetOptions& options, LengthUnit unit);
+
+// "A4", "One big page": what people call a paper.
+[[nodiscard]] QString paperName(const Paper& paper);
 
 }  // namespace coutil

@@ -37,6 +37,18 @@ class FoldMirror {
     Vector along_;
 };
 
+// Pieces that are one single point on paper are no edges to offset; their neighbours meet there.
+Path withoutSpecks(const Path& closed) {
+    Path kept;
+    for (Cubic piece : closed.pieces) {
+        if ((piece.p3 - piece.p0).norm() < tolerance::kSamePointMm) continue;
+        if (!kept.isEmpty()) piece.p0 = kept.end();
+        kept.pieces.push_back(piece);
+    }
+    if (!kept.isEmpty()) kept.pieces.back().p3 = kept.start();
+    return kept;
+}
+
 // The cutting line without its stretch on the fold, from the one end of that to the other.
 Path withoutFold(const Path& cutting, const FoldMirror& mirror) {
     const std::size_t count = cutting.pieces.size();
@@ -84,6 +96,7 @@ std::vector<Piece> cutterPieces(const std::vector<Tracing>& tracings, bool mirro
     std::vector<Piece> pieces;
     for (Piece& piece : piecesOf(tracings)) {
         if (!piece.cutting || piece.cutting->isEmpty()) continue;
+        piece.cutting = withoutSpecks(*piece.cutting);
         unfold(piece);
         pieces.push_back(piece);
         if (!mirroredToo || !piece.isMirroredPair || piece.cutCount < 2) continue;

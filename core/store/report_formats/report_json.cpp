@@ -113,6 +113,10 @@ ordered_json checkJson(const GarmentCheck& check, const SentenceOf& sentence) {
         json["errors_accepted"].push_back(
             {{"revision", accepted.revision}, {"text", accepted.text}});
     }
+    for (const DrawnPanelCheck& panel : check.drawing) {
+        json["drawing"].push_back(
+            {{"panel", panel.panel}, {"largest", panel.largestMm}, {"scale", panel.scale}});
+    }
     return json;
 }
 

@@ -99,6 +99,8 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"A4landscapeCorrected", "A4", 210, 297, 1.003, 0.994, Orientation::landscape},
         Case{"A0corrected", "A0", 841, 1189, 0.9952, 1.0031},
         Case{"Legal", "Legal", 215.9, 355.6, 1, 1}, Case{"roll", "Roll 914", 914, 0, 1, 1.002},
+        Case{"onePage", "One page", 0, 0, 1, 1},
+        Case{"onePageDress", "One page", 0, 0, 1.002, 0.998, Orientation::portrait, true},
         Case{"dressTabloid", "Tabloid", 279.4, 431.8, 1, 1, Orientation::whicheverFewer, true}),
     [](const auto& tested) { return std::string(tested.param.name); });
 

@@ -25,7 +25,37 @@ def distance_to_chain(p, chain):
     return best
 
 
+def evenly(pieces, every):
+    """Points along a chain of cubic pieces, about so far apart."""
+    points = []
+    for c in pieces:
+        legs = sum(math.dist(c[k:k + 2], c[k + 2:k + 4]) for k in (0, 2, 4))
+        points += points_of([c], max(1, math.ceil(legs / every)))[1 if points else 0:]
+    return points
+
+
+class Chain:
+    """A chain of chords in squares of 5 mm, to ask for the nearest."""
+    SIZE = 5.0
+
+    def __init__(self, points):
+        self.squares = {}
+        for a, b in zip(points, points[1:]):
+            for i in range(self.square(min(a[0], b[0])), self.square(max(a[0], b[0])) + 1):
+                for j in range(self.square(min(a[1], b[1])), self.square(max(a[1], b[1])) + 1):
+                    self.squares.setdefault((i, j), []).append((a, b))
+
+    def square(self, v):
+        return math.floor(v / self.SIZE)
+
+    def distance(self, p):
+        """Up to 5 mm; what is farther counts as that far."""
+        i, j = self.square(p[0]), self.square(p[1])
+        return min([self.SIZE] + [distance_to_chain(p, segment)
+                                  for u in (i - 1, i, i + 1) for v in (j - 1, j, j + 1)
+                                  for segment in self.squares.get((u, v), ())])
+
+
 def farthest_apart(first, second):
-    """The larger of the two one-sided distances between chains of points."""
-    return max(max(distance_to_chain(p, second) for p in first),
-               max(distance_to_chain(p, first) for p in second))
+    """The larger of the two one-sided distances between chains of points, up to 5 mm."""
+    return max(max(map(Chain(second).distance, first)), max(map(Chain(first).distance, second)))

@@ -11,7 +11,7 @@ import subprocess
 import sys
 import xml.etree.ElementTree as ElementTree
 
-folder = pathlib.Path(sys.argv[1])
+folders = sorted(p.parent for p in pathlib.Path(sys.argv[1]).glob("*/pattern.json"))
 SVG = "{http://www.w3.org/2000/svg}"
 ROUNDING_MM = 1e-4
 
@@ -67,7 +67,7 @@ def paths(element):
     return [p for path in element.iter(SVG + "path") for p in pieces_of(path.get("d"))]
 
 
-def check_file(name, panels):
+def check_file(folder, name, panels):
     root = ElementTree.parse(folder / name).getroot()
     width, height = page(root, name)
     ids = [e.get("id") for e in root.iter() if e.get("id")]
@@ -82,10 +82,10 @@ def check_file(name, panels):
         for piece in paths(group(root, own)):
             expect(all(0 <= x <= width for x in piece[0::2]), own + " leaves the page")
             expect(all(0 <= y <= height for y in piece[1::2]), own + " leaves the page")
-    check_rendered(name, width, height)
+    check_rendered(folder, name, width, height)
 
 
-def check_rendered(name, width, height):
+def check_rendered(folder, name, width, height):
     """librsvg at 25.4 dots an inch: one pixel is one millimetre."""
     png = folder / (name + ".png")
     subprocess.run(["rsvg-convert", "--dpi-x", "25.4", "--dpi-y", "25.4", str(folder / name), "-o",
@@ -99,10 +99,15 @@ def joined(edges):
     return [piece for edge in edges for piece in edge["path"]]
 
 
-pattern = json.loads((folder / "pattern.json").read_text())
-check_file("pattern.svg",
-           [dict(name=p["name"], sewing=joined(p["edges"])) for p in pattern["panels"]])
-tracings = json.loads((folder / "tracings.json").read_text())
-check_file("tracings.svg", [dict(name=t["panel"], sewing=joined(t["sewing"]), cutting=t["cutting"])
-                            for t in tracings["tracings"]])
-print("check_svg: %d panels, %d tracings" % (len(pattern["panels"]), len(tracings["tracings"])))
+expect(len(folders) >= 12, "only %d samples" % len(folders))
+count = 0
+for folder in folders:
+    pattern = json.loads((folder / "pattern.json").read_text())
+    check_file(folder, "pattern.svg",
+               [dict(name=p["name"], sewing=joined(p["edges"])) for p in pattern["panels"]])
+    tracings = json.loads((folder / "tracings.json").read_text())["tracings"]
+    check_file(folder, "tracings.svg",
+               [dict(name=t["panel"], sewing=joined(t["sewing"]), cutting=t["cutting"])
+                for t in tracings])
+    count += len(tracings)
+print("check_svg: %d patterns, %d tracings" % (len(folders), count))

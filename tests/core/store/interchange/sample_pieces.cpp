@@ -4,6 +4,7 @@
 
 #include "core/block/draft_corset.h"
 #include "core/measurements/body.h"
+#include "tests/bodies/ansur_bodies.h"
 
 namespace coutil::samples {
 
@@ -16,7 +17,36 @@ Style style() {
     return style;
 }
 
+// A style for the k-th body, so that all counts, shapes, closures and bindings are met.
+Style styleOf(std::size_t k) {
+    Style style;
+    style.panelsPerHalf = 4 + static_cast<int>(k % 4);
+    style.front = static_cast<FrontClosure>(k % 3);
+    style.topEdge.shape = static_cast<TopShape>(k / 2 % 4);
+    style.bottomEdge.shape = static_cast<BottomShape>(k / 3 % 4);
+    style.allowance.isTopBound = k % 2 == 0;
+    style.allowance.seamMm = k % 3 == 0 ? 10 : 15;
+    return style;
+}
+
 }  // namespace
+
+std::vector<Sample> all() {
+    std::vector<Sample> samples{{"sample", corset(), tracings()}};
+    const auto sets = bodies::ansurBodies();
+    constexpr std::size_t kBodies = 12;
+    for (std::size_t k = 0; k < kBodies; ++k) {
+        const auto body = completeBody(sets[k * (sets.size() / kBodies)]);
+        const Style drafted = styleOf(k);
+        auto pattern = body ? draftCorset(*body, drafted) : Outcome<Pattern>();
+        if (!pattern) continue;
+        auto traced = traceTracings(*pattern, drafted.allowance);
+        if (!traced) continue;
+        samples.push_back({"body" + std::to_string(k), std::move(*pattern), std::move(*traced)});
+    }
+    if (samples.size() < kBodies) throw std::runtime_error("too few bodies can be drafted");
+    return samples;
+}
 
 Pattern corset() {
     using enum Measurement;

@@ -1,4 +1,4 @@
-// Writes the sample corset as JSON, SVG and DXF into a folder, for other programs to read back.
+// Writes the sample corsets as JSON, SVG and DXF into folders, for other programs to read back.
 #include <filesystem>
 #include <fstream>
 #include <iostream>
@@ -23,16 +23,23 @@ int main(int argc, char** argv) {
         return 2;
     }
     using namespace coutil;
-    const std::filesystem::path folder = argv[1];
-    std::filesystem::create_directories(folder);
-    const Pattern pattern = samples::corset();
-    const auto tracings = samples::tracings();
     const TracingTitle title = samples::title();
-    write(folder / "pattern.json", writePatternJson(pattern, {}, {}, {}));
-    write(folder / "pattern.svg", writePatternSvg(pattern, title));
-    write(folder / "pattern.dxf", writePatternDxf(pattern, title));
-    write(folder / "tracings.json", writeTracingsJson(tracings, title, {}, {}));
-    write(folder / "tracings.svg", writeTracingsSvg(tracings, title));
-    write(folder / "tracings.dxf", writeTracingsDxf(tracings, title));
+    for (const samples::Sample& sample : samples::all()) {
+        const std::filesystem::path folder = std::filesystem::path(argv[1]) / sample.name;
+        std::filesystem::create_directories(folder);
+        write(folder / "pattern.json", writePatternJson(sample.pattern, {}, {}, {}));
+        write(folder / "pattern.svg", writePatternSvg(sample.pattern, title));
+        write(folder / "pattern.dxf", writePatternDxf(sample.pattern, title));
+        write(folder / "tracings.json", writeTracingsJson(sample.tracings, title, {}, {}));
+        write(folder / "tracings.svg", writeTracingsSvg(sample.tracings, title));
+        write(folder / "tracings.dxf", writeTracingsDxf(sample.tracings, title));
+        // The kerf that check_cutter.py expects.
+        const CutterChoices choices{0.2, true};
+        const auto svg = writeCutterSvg(sample.tracings, title, choices);
+        const auto dxf = writeCutterDxf(sample.tracings, choices);
+        if (!svg || !dxf) return 1;
+        write(folder / "cutter.svg", *svg);
+        write(folder / "cutter.dxf", *dxf);
+    }
     return 0;
 }
