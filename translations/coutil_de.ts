@@ -432,6 +432,10 @@
         <source>%1: errors that were accepted when revision %2 was confirmed (%3): %4</source>
         <translation>%1: Fehler, die beim Bestätigen von Stand %2 hingenommen wurden (%3): %4</translation>
     </message>
+    <message>
+        <source>%1: drawing of panel %2: at most %3 mm off</source>
+        <translation>%1: Zeichnung von Schnittteil %2: höchstens %3 mm daneben</translation>
+    </message>
 </context>
 <context>
     <name>CommandLine</name>
@@ -638,6 +642,26 @@
     <message>
         <source>as pages to print: drawing, girths, figures</source>
         <translation>als Seiten zum Drucken: Zeichnung, Umfänge, Zahlen</translation>
+    </message>
+    <message>
+        <source>compare an SVG that came back from another program</source>
+        <translation>vergleicht eine SVG-Datei, die aus einem anderen Programm zurückkam</translation>
+    </message>
+    <message>
+        <source>draw the mirrored twin of every pair as well</source>
+        <translation>zu jedem Paar auch das gespiegelte Teil zeichnen</translation>
+    </message>
+    <message>
+        <source>what the beam or blade takes away (0), up to 2</source>
+        <translation>was Strahl oder Klinge wegnimmt (0), bis 2</translation>
+    </message>
+    <message>
+        <source>one big page as large as the layout, in place of a paper</source>
+        <translation>eine große Seite, so groß wie die Anordnung, statt eines Papiers</translation>
+    </message>
+    <message>
+        <source>cutting lines only, in order, for a laser or a cutter</source>
+        <translation>nur Schnittlinien, in Reihenfolge, für Laser oder Schneidplotter</translation>
     </message>
 </context>
 <context>
@@ -1108,6 +1132,61 @@
     <message>
         <source>Name the pencil</source>
         <translation>Bleistift benennen</translation>
+    </message>
+</context>
+<context>
+    <name>LineKindWords</name>
+    <message>
+        <source>Cutting lines</source>
+        <translation>Schnittlinien</translation>
+    </message>
+    <message>
+        <source>Sewing lines</source>
+        <translation>Nahtlinien</translation>
+    </message>
+    <message>
+        <source>Notches</source>
+        <translation>Passzeichen</translation>
+    </message>
+    <message>
+        <source>Grain lines</source>
+        <translation>Fadenlauf</translation>
+    </message>
+    <message>
+        <source>Folds</source>
+        <translation>Stoffbrüche</translation>
+    </message>
+    <message>
+        <source>Levels</source>
+        <translation>Querlinien</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>Tunnel</translation>
+    </message>
+    <message>
+        <source>Eyelets</source>
+        <translation>Ösen</translation>
+    </message>
+    <message>
+        <source>Busk studs</source>
+        <translation>Schließenknöpfe</translation>
+    </message>
+    <message>
+        <source>Waist tape</source>
+        <translation>Taillenband</translation>
+    </message>
+    <message>
+        <source>Match numbers</source>
+        <translation>Passnummern</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Beschriftung</translation>
+    </message>
+    <message>
+        <source>Joins of the sheets</source>
+        <translation>Blattkanten</translation>
     </message>
 </context>
 <context>
@@ -1994,16 +2073,32 @@
         <translation>Die Zugabe an einer Ecke von {subject}[ in Teil {panel}] liegt umgelegt nicht flach; sie dort schmaler machen.</translation>
     </message>
     <message>
-        <source>“{path}” cannot be read as a drawing[ (line {line})]; choose an SVG or DXF file that is whole.</source>
-        <translation>„{path}“ lässt sich nicht als Zeichnung lesen[ (Zeile {line})]; eine unbeschädigte SVG- oder DXF-Datei wählen.</translation>
+        <source>The drawing cannot be read[ at “{text}”][ from line {line} on]; save it again as plain SVG, or write it anew with coutil trace.</source>
+        <translation>Die Zeichnung ist nicht lesbar[ bei „{text}“][ ab Zeile {line}]; noch einmal als einfaches SVG speichern oder mit coutil trace neu schreiben.</translation>
     </message>
     <message>
-        <source>“{path}” is a drawing without panels of this program; choose one that was written by it.</source>
-        <translation>„{path}“ ist eine Zeichnung ohne Schnittteile dieses Programms; eine wählen, die es geschrieben hat.</translation>
+        <source>No panel of Coutil is in this drawing; give an SVG that coutil pattern or coutil trace wrote, with its groups as they were.</source>
+        <translation>In dieser Zeichnung ist kein Schnittteil von Coutil; eine SVG-Datei angeben, die coutil pattern oder coutil trace geschrieben hat, mit ihren Gruppen, wie sie waren.</translation>
     </message>
     <message>
-        <source>A kerf of {value} cannot be cut round panel {panel}[: {limit} is the most]; choose a finer tool.</source>
-        <translation>Eine Schnittfuge von {value} lässt sich um Teil {panel} nicht schneiden[: höchstens {limit}]; ein feineres Werkzeug wählen.</translation>
+        <source>The drawing is larger or nested deeper than anything this program writes ({path} {value}, at most {highest}); check that it is the right file.</source>
+        <translation>Die Zeichnung ist größer oder tiefer verschachtelt als alles, was dieses Programm schreibt ({path} {value}, höchstens {highest}); prüfen, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <source>Panel {panel} is not in the drawing; write the drawing anew before it is cut.</source>
+        <translation>Schnittteil {panel} fehlt in der Zeichnung; die Zeichnung neu schreiben, bevor danach geschnitten wird.</translation>
+    </message>
+    <message>
+        <source>The drawing has a panel {panel} that this revision has not; check that both are of the same garment and revision.</source>
+        <translation>Die Zeichnung hat ein Schnittteil {panel}, das es in diesem Stand nicht gibt; prüfen, ob beide zum selben Stück und Stand gehören.</translation>
+    </message>
+    <message>
+        <source>Panel {panel} of the drawing lies up to {value:fine} off this revision, more than {limit:fine}; look there before it is cut.</source>
+        <translation>Schnittteil {panel} der Zeichnung liegt bis zu {value:fine} neben diesem Stand, mehr als {limit:fine}; dort nachsehen, bevor danach geschnitten wird.</translation>
+    </message>
+    <message>
+        <source>Panel {panel} is drawn at {percent} of its size; open the drawing in millimetres, without fitting it to a page, and save it again.</source>
+        <translation>Schnittteil {panel} ist auf {percent} seiner Größe gezeichnet; die Zeichnung in Millimetern öffnen, ohne sie an eine Seite anzupassen, und neu speichern.</translation>
     </message>
 </context>
 <context>
@@ -2148,6 +2243,10 @@
     <message>
         <source>Before you cut anything: measure the square with a ruler in both directions, across and upwards: each side must be 100 mm, give or take half a millimetre. Or measure both bars: 4 in. Cut only when both directions are right.</source>
         <translation>Vor dem Zuschneiden: Miss das Quadrat mit dem Lineal in beiden Richtungen, quer und aufwärts: Jede Seite muss 100 mm lang sein, auf einen halben Millimeter genau. Oder miss beide Balken: 4 in. Schneide erst zu, wenn beide Richtungen stimmen.</translation>
+    </message>
+    <message>
+        <source>One big page</source>
+        <translation>Eine große Seite</translation>
     </message>
 </context>
 <context>
@@ -4471,6 +4570,10 @@ Nahtzugabe: %4</translation>
     <message>
         <source>Sheet %1, with the square to measure first.</source>
         <translation>Blatt %1, mit dem Quadrat, das zuerst gemessen wird.</translation>
+    </message>
+    <message>
+        <source>One big page, %1 wide and %2 high</source>
+        <translation>Eine große Seite, %1 breit und %2 hoch</translation>
     </message>
 </context>
 <context>

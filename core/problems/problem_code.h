@@ -76,10 +76,6 @@ namespace coutil {
     /* tracing completed */                               \
     X(labelDoesNotFit, "label_does_not_fit")              \
     X(cornerDoesNotFold, "corner_does_not_fold")          \
-    /* interchange */                                     \
-    X(drawingUnreadable, "drawing_unreadable")            \
-    X(drawingForeign, "drawing_foreign")                  \
-    X(kerfTooWide, "kerf_too_wide")                       \
     /* sheets */                                          \
     X(paperUnknown, "paper_unknown")                      \
     X(paperTooSmall, "paper_too_small")                   \
@@ -118,7 +114,7 @@ namespace coutil {
     X(garmentUnknown, "garment_unknown")                  \
     X(revisionUnknown, "revision_unknown")                \
     /* drawings that come back */                         \
-    X(drawingBroken, "drawing_broken")                    \
+    X(drawingUnreadable, "drawing_unreadable")            \
     X(drawingForeign, "drawing_foreign")                  \
     X(drawingTooLarge, "drawing_too_large")               \
     X(drawingPanelMissing, "drawing_panel_missing")       \

@@ -37,7 +37,7 @@ struct Drawing {
 // transforms, other units, further groups; panels and kinds of lines are known by their groups'
 // ids. As written, every control point comes back within 0.0002 mm. Entities are not expanded and
 // nothing outside the text is read. Problems, one: drawingTooLarge (subject "bytes" or "depth";
-// figures "value", "highest"), drawingBroken (detail the place in question; figure "line"),
+// figures "value", "highest"), drawingUnreadable (detail the place in question; figure "line"),
 // drawingForeign (no panel in it).
 [[nodiscard]] Outcome<Drawing> readDrawingSvg(std::string_view svg);
 

@@ -68,8 +68,10 @@ std::vector<CutterLine> holesOf(const Piece& piece, double kerfMm) {
     return holes;
 }
 
-// Drawn from inside out, through the middle of the outline's cut.
+// Drawn from inside out, through the middle of the outline's cut. A balance notch is a pair, as on
+// paper.
 std::vector<CutterLine> slitsOf(const Piece& piece, double kerfMm) {
+    constexpr double kHalfPairMm = 1.5;
     std::vector<CutterLine> slits;
     for (const Notch& notch : piece.notches) {
         const double inMm = std::min(kSlitMm, notch.lengthMm / 2);
@@ -77,7 +79,14 @@ std::vector<CutterLine> slitsOf(const Piece& piece, double kerfMm) {
         const Point rim = notch.at + notch.lengthMm * notch.outward;
         const Path slit =
             straightPath(rim - inMm * notch.outward, rim + kerfMm / 2 * notch.outward);
-        slits.push_back({LineKind::notches, placed(slit, piece.placement), false});
+        const Vector along(-notch.outward.y(), notch.outward.x());
+        const bool isPair = notch.kind == NotchKind::balance;
+        for (const double side : isPair ? std::vector{1.0, -1.0} : std::vector{0.0}) {
+            Placement aside;
+            aside.shift = side * kHalfPairMm * along;
+            slits.push_back(
+                {LineKind::notches, placed(placed(slit, aside), piece.placement), false});
+        }
     }
     return slits;
 }

@@ -53,7 +53,7 @@ std::optional<SvgDocument> measured(const pugi::xml_node& root) {
 
 Problem brokenDrawing(std::string_view place, std::string_view whole, std::ptrdiff_t offset) {
     constexpr std::size_t kShown = 40;
-    Problem problem = problemOf(ProblemCode::drawingBroken);
+    Problem problem = problemOf(ProblemCode::drawingUnreadable);
     for (const char c : place.substr(0, kShown)) {
         problem.detail += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
     }

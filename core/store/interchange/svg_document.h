@@ -26,7 +26,7 @@ struct SvgDocument {
     double heightMm = 0;
 };
 
-// Problems: drawingTooLarge, drawingBroken, drawingForeign (no SVG).
+// Problems: drawingTooLarge, drawingUnreadable, drawingForeign (no SVG).
 [[nodiscard]] Outcome<SvgDocument> openSvg(std::string_view svg);
 
 [[nodiscard]] Problem brokenDrawing(std::string_view place, std::string_view whole,

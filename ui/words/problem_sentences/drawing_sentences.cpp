@@ -4,7 +4,7 @@ namespace coutil {
 
 QString ProblemSentence::ofDrawings(const Problem& problem) {
     switch (problem.code) {
-        case ProblemCode::drawingBroken:
+        case ProblemCode::drawingUnreadable:
             return tr(
                 "The drawing cannot be read[ at “{text}”][ from line {line} on]; save it again as "
                 "plain SVG, or write it anew with coutil trace.");

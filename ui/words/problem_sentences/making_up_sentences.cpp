@@ -77,18 +77,6 @@ QString ProblemSentence::ofLayersAndTracings(ProblemCode code) {
             return tr(
                 "The allowance at a corner of {subject}[ in panel {panel}] does not lie flat when "
                 "it is folded; make it narrower there.");
-        case ProblemCode::drawingUnreadable:
-            return tr(
-                "“{path}” cannot be read as a drawing[ (line {line})]; choose an SVG or DXF file "
-                "that is whole.");
-        case ProblemCode::drawingForeign:
-            return tr(
-                "“{path}” is a drawing without panels of this program; choose one that was written "
-                "by it.");
-        case ProblemCode::kerfTooWide:
-            return tr(
-                "A kerf of {value} cannot be cut round panel {panel}[: {limit} is the most]; "
-                "choose a finer tool.");
         default:
             return {};
     }

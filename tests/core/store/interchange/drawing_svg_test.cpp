@@ -146,19 +146,19 @@ TEST(DrawingSvg, brokenOnesAreToldWithTheirPlace) {
             "\n<g id=\"panel-1\">\n<g id=\"panel-1-cutting\"><path d=\"" + d + "\"/></g></g>",
             page);
     };
-    EXPECT_EQ(onlyProblem("").code, ProblemCode::drawingBroken);
-    EXPECT_EQ(onlyProblem("<svg><g></svg>").code, ProblemCode::drawingBroken);
-    EXPECT_EQ(onlyProblem("plain words").code, ProblemCode::drawingBroken);
+    EXPECT_EQ(onlyProblem("").code, ProblemCode::drawingUnreadable);
+    EXPECT_EQ(onlyProblem("<svg><g></svg>").code, ProblemCode::drawingUnreadable);
+    EXPECT_EQ(onlyProblem("plain words").code, ProblemCode::drawingUnreadable);
     for (const char* d : {"L 1 1", "M 1", "M 0 0 C 1 1 2 2 3", "M 0 0 A 1 1 0 0 1 2 2",
                           "M 0 0 L nan 1", "M 0 0 L 1e99 1", "M 0 0 X 1 1", "M 0 0 L 1 1 ; 2"}) {
         const Problem problem = onlyProblem(path(d));
-        EXPECT_EQ(problem.code, ProblemCode::drawingBroken) << d;
+        EXPECT_EQ(problem.code, ProblemCode::drawingUnreadable) << d;
         EXPECT_EQ(problem.detail, d);
         ASSERT_FALSE(problem.figures.empty()) << d;
         EXPECT_EQ(problem.figures[0].value, 3) << d;
     }
     EXPECT_EQ(onlyProblem(wrapped("<g id=\"panel-1\"/>", "width=\"0\" height=\"1\"")).code,
-              ProblemCode::drawingBroken);
+              ProblemCode::drawingUnreadable);
 }
 
 TEST(DrawingSvg, foreignOnesAreTold) {
@@ -186,7 +186,7 @@ TEST(DrawingSvg, entitiesAreNotExpanded) {
         "\"file:///etc/hostname\">]><svg width=\"9mm\" height=\"9mm\" viewBox=\"0 0 9 9\"><g "
         "id=\"panel-1\"><g id=\"panel-1-cutting\"><path d=\"&a;\"/></g></g></svg>";
     const Problem problem = onlyProblem(document);
-    EXPECT_EQ(problem.code, ProblemCode::drawingBroken);
+    EXPECT_EQ(problem.code, ProblemCode::drawingUnreadable);
     EXPECT_EQ(problem.detail, "&a;");
 }
 
