@@ -83,15 +83,18 @@ TEST(PdfFile, aPageOverFourteenThousandPointsHasALargerUnit) {
     const Told told = python(
         {"-c",
          "import pikepdf,sys\n"
-         "p=pikepdf.open(sys.argv[1]).pages[0]\n"
+         "d=pikepdf.open(sys.argv[1])\n"
+         "p=d.pages[0]\n"
          "u=float(p.UserUnit)\n"
-         "m=pikepdf.PdfMatrix(); xs=[]; s=[]\n"
+         "m=pikepdf.PdfMatrix(); xs=[]; s=[]; c=[]\n"
          "for o,op in pikepdf.parse_content_stream(p):\n"
          "  op=str(op)\n"
          "  if op=='q': s.append(m)\n"
          "  if op=='Q': m=s.pop()\n"
          "  if op=='cm': m=pikepdf.PdfMatrix(*[float(x) for x in o]) @ m\n"
-         "  if op in 'ml' and len(o)==2: xs.append(float(o[0])*m.a+m.e)\n"
+         "  if op in 'ml' and len(o)==2: c.append(float(o[0])*m.a+m.e)\n"
+         "  if op=='S': xs+=c\n"
+         "  if op in ('S','n','f'): c=[]\n"
          "mm=25.4/72*u\n"
          "print(u, float(p.MediaBox[2])*mm, float(p.MediaBox[3])*mm, min(xs)*mm, max(xs)*mm)",
          pdf});
