@@ -110,7 +110,8 @@ CuttingPlan planOf(const CuttingTask& task, FoundPlan found, std::int64_t loss) 
         if (a.stockLengthMm != b.stockLengthMm) return a.stockLengthMm > b.stockLengthMm;
         return a.leftMm < b.leftMm;
     });
-    plan.leastStockMm = static_cast<double>(found.leastCost / kCostPerUnit) / kPerMm;
+    const std::int64_t leastStock = found.leastCost / kCostPerUnit;
+    plan.leastStockMm = static_cast<double>(leastStock) / kPerMm;
     plan.isProvedBest = found.leastCost == found.plan.cost;
     return plan;
 }

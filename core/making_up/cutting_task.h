@@ -23,7 +23,7 @@ struct BarPattern {
     std::vector<int> counts;
     std::size_t stock = 0;
 
-    auto operator<=>(const BarPattern&) const = default;
+    auto operator<=>(const BarPattern&) const = default;  // NOLINT(modernize-use-nullptr)
 };
 
 struct BarPlan {

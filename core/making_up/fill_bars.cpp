@@ -87,10 +87,8 @@ class PatternList {
 
     void keep(std::int64_t rest) {
         if (task_.rooms[pattern_.stock] - rest < atLeast_ || takesMore(rest)) return;
-        if (found_.patterns.size() >= most_)
-            found_.isComplete = false;
-        else
-            found_.patterns.push_back(pattern_);
+        found_.isComplete = found_.patterns.size() < most_;
+        if (found_.isComplete) found_.patterns.push_back(pattern_);
     }
 
     [[nodiscard]] bool takesMore(std::int64_t rest) const {

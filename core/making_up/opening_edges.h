@@ -27,6 +27,8 @@ struct SharedStretch {
     double bottomMm = 0;       // below the waist: negative
     double longerAboveMm = 0;  // how much the longer edge has beyond it
     double longerBelowMm = 0;
+
+    bool operator==(const SharedStretch&) const = default;
 };
 [[nodiscard]] SharedStretch sharedStretchOf(const Pattern& pattern, const OpeningEdges& edges);
 

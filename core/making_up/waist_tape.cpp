@@ -1,10 +1,8 @@
 #include "core/making_up/waist_tape.h"
 
-#include <algorithm>
 #include <map>
 #include <utility>
 
-#include "core/geometry/tolerances.h"
 #include "core/making_up/choice_range.h"
 #include "core/making_up/opening_edges.h"
 #include "core/pattern/panel_key.h"
@@ -61,18 +59,6 @@ Outcome<WaistTape> waistTapeFor(const Pattern& pattern, const WaistTapeChoices& 
     tape.pieces = piecesOf(choices, reachedMm, frontOpening(pattern).has_value());
     for (const TapePiece& piece : tape.pieces) tape.finishedMm += piece.count * piece.finishedMm;
     return tape;
-}
-
-std::vector<TapeTotal> tapesByWidth(std::vector<TapePiece> pieces) {
-    std::ranges::stable_sort(pieces, {}, &TapePiece::widthMm);
-    std::vector<TapeTotal> totals;
-    for (const TapePiece& piece : pieces) {
-        if (totals.empty() || piece.widthMm > totals.back().widthMm + tolerance::kSamePointMm)
-            totals.push_back({piece.widthMm, 0, 0});
-        totals.back().cutMm += piece.count * piece.cutMm;
-        totals.back().pieces += piece.count;
-    }
-    return totals;
 }
 
 }  // namespace coutil

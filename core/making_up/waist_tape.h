@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/making_up/tape_choices.h"
+#include "core/making_up/tape_pieces.h"
 #include "core/pattern/pattern.h"
 #include "core/problems/problem.h"
 
@@ -22,15 +23,6 @@ struct TapeCatch {
     bool operator==(const TapeCatch&) const = default;
 };
 
-struct TapePiece {
-    double widthMm = 0;
-    double finishedMm = 0;
-    double cutMm = 0;  // with its turnings
-    int count = 1;
-
-    bool operator==(const TapePiece&) const = default;
-};
-
 struct WaistTape {
     std::vector<TapePiece> pieces{};   // one for each side, one for both where the front is closed
     std::vector<TapeCatch> catches{};  // one a panel, in the order of the pattern's panels
@@ -46,17 +38,5 @@ struct WaistTape {
 // ("waist_tape/...").
 [[nodiscard]] Outcome<WaistTape> waistTapeFor(const Pattern& pattern,
                                               const WaistTapeChoices& choices);
-
-// Tape of one width, all pieces together.
-struct TapeTotal {
-    double widthMm = 0;
-    double cutMm = 0;
-    int pieces = 0;
-
-    bool operator==(const TapeTotal&) const = default;
-};
-
-// Totals by width, narrowest first. Widths within kSamePointMm are one.
-[[nodiscard]] std::vector<TapeTotal> tapesByWidth(std::vector<TapePiece> pieces);
 
 }  // namespace coutil

@@ -71,6 +71,29 @@ TEST(Tapes, totalsByWidth) {
     EXPECT_TRUE(tapesByWidth({}).empty());
 }
 
+// A tape along 3-4-5 triangles' long sides, one turned at the top; folded channels take none.
+TEST(Tapes, ofChannels) {
+    Channel tape{.key = "panel 2 middle", .line = straightPath({0, 0}, {30, 40}), .widthMm = 9};
+    Channel folded = tape;
+    folded.carrier = ChannelCarrier::ownAllowance;
+    Channel left{.key = "bust",
+                 .side = PanelSide::left,
+                 .line = straightPath({0, 0}, {60, 80}),
+                 .widthMm = 9};
+    left.endsAtTopEdge = false;
+    const auto pieces = channelTapes({tape, folded, left}, false, true, 12);
+    ASSERT_EQ(pieces.size(), 2U);
+    EXPECT_NEAR(pieces[0].finishedMm, 50, 1e-9);
+    EXPECT_NEAR(pieces[0].cutMm, 62, 1e-9);
+    EXPECT_EQ(pieces[0].count, 2);
+    EXPECT_NEAR(pieces[1].cutMm, 100, 1e-9);
+    EXPECT_EQ(pieces[1].count, 1);
+    const auto totals = tapesByWidth(pieces);
+    ASSERT_EQ(totals.size(), 1U);
+    EXPECT_NEAR(totals[0].cutMm, 224, 1e-9);
+    EXPECT_EQ(totals[0].pieces, 3);
+}
+
 // Cut 4 times the finished width and 3 mm; finished 6 to 12 mm (practice, no source).
 TEST(Binding, ofRectangles) {
     EXPECT_EQ(bindingCutWidthMm(6), 27);
