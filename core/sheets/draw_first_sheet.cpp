@@ -153,6 +153,7 @@ void drawInside(const SheetPlan& plan, const std::vector<Tracing>& tracings,
         writeNotes(notes, words, kBodyMm);
         mapRoom.highest.y() = std::min(mapRoom.highest.y(), notes.at().y());
     }
+    if (plan.options.paper.isOnePage) return;
     Column heading(drawing, Point(mapRoom.lowest.x(), mapRoom.highest.y()), mapRoom.widthMm());
     heading.write(filled(words.mapHeading, std::to_string(plan.sheets.size())), kHeadingMm);
     mapRoom.highest.y() = heading.at().y();

@@ -133,13 +133,17 @@ SheetDrawing drawOne(const SheetPlan& plan, std::size_t index, const std::vector
         for (Point& p : shape.points) p = onPaper(plan, sheet, p);
         room.coverBy(shapeOf(std::move(shape.points)));
     }
+    // One big page is put together with nothing: it needs no name.
+    const bool isOnePage = plan.options.paper.isOnePage;
+    const std::string page = filled(words.pageOf, std::to_string(pageOfSheet(plan, index) + 1),
+                                    std::to_string(pagesOf(plan)));
     const std::string place =
-        joinedBy({filled(words.sheetLabel, drawing.name),
-                  filled(words.pageOf, std::to_string(pageOfSheet(plan, index) + 1),
-                         std::to_string(pagesOf(plan))),
-                  plan.options.paper.isOnePage ? "" : plan.options.paper.name},
-                 ", ");
+        isOnePage
+            ? page
+            : joinedBy({filled(words.sheetLabel, drawing.name), page, plan.options.paper.name},
+                       ", ");
     writeImprint(place, {titleLine(words), words.scaleNote}, frame, room, drawing);
+    if (isOnePage) return drawing;
     const std::size_t imprintEnd = drawing.letterings.size();
     writeLargeName(drawing.name, frame, room, drawing);
     for (std::size_t i = imprintEnd; i < drawing.letterings.size(); ++i) {

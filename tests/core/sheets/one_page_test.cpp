@@ -71,6 +71,7 @@ TEST(OnePage, isWhatTheDrawingsAreAsLargeAs) {
     EXPECT_EQ(drawings[0].heightMm * 1000, static_cast<double>(plan.sheetHeightUm));
     for (const SheetLettering& lettering : drawings[0].letterings) {
         EXPECT_EQ(lettering.text.find("One page"), std::string::npos) << lettering.text;
+        EXPECT_EQ(lettering.text.find("A1"), std::string::npos) << "a page alone has no name";
     }
 }
 

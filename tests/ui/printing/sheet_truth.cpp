@@ -63,6 +63,7 @@ bool writeTruth(const SheetPlan& plan, const std::vector<Tracing>& tracings, con
                                                    static_cast<double>(plan.frameYUm) / 1000}},
                             {"factors", QJsonArray{fx, fy}},
                             {"firstPageApart", !plan.firstBlock},
+                            {"isOnePage", plan.options.paper.isOnePage},
                             {"sheets", sheets},
                             {"cutting", cutting},
                             {"sewing", sewing}};
