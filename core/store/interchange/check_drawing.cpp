@@ -140,6 +140,22 @@ Problem problemOf(ProblemCode code, const std::string& panel) {
     return problem;
 }
 
+DrawnPanel shrunkBy(DrawnPanel panel, double scale) {
+    for (DrawnLine& line : panel.lines) {
+        for (Cubic& c : line.path.pieces) {
+            c = {c.p0 / scale, c.p1 / scale, c.p2 / scale, c.p3 / scale};
+        }
+    }
+    return panel;
+}
+
+// Whether its size is what is wrong with a panel: a kerf makes it larger too, but all round.
+bool isScaled(const DrawnPanel& found, const DrawnPanel& expected, double scale, double apartMm) {
+    if (std::abs(scale - 1) <= tolerance::kDrawingScaleShare) return false;
+    const DrawnPanel shrunk = shrunkBy(found, scale);
+    return apart(shrunk, expected, laidOver(shrunk, expected).placement).mm < apartMm / 4;
+}
+
 void checkPanel(const DrawnPanel& found, const DrawnPanel& expected, DrawingCheck& check) {
     Farthest farthest = apart(found, expected, {});
     const LaidOver laid = laidOver(found, expected);
@@ -149,12 +165,12 @@ void checkPanel(const DrawnPanel& found, const DrawnPanel& expected, DrawingChec
     }
     check.panels.push_back({expected.name, farthest.mm, laid.scale});
     if (farthest.mm <= tolerance::kDrawingMm) return;
-    const bool isScaled = std::abs(laid.scale - 1) > tolerance::kDrawingScaleShare;
-    Problem problem = problemOf(
-        isScaled ? ProblemCode::drawingScaled : ProblemCode::drawingPanelOff, expected.name);
+    const bool isSize = isScaled(found, expected, laid.scale, farthest.mm);
+    Problem problem = problemOf(isSize ? ProblemCode::drawingScaled : ProblemCode::drawingPanelOff,
+                                expected.name);
     problem.at = farthest.at;
     problem.figures = {{"value", farthest.mm}, {"limit", tolerance::kDrawingMm}};
-    if (isScaled) problem.figures = {{"percent", 100 * laid.scale, FigureUnit::percent}};
+    if (isSize) problem.figures = {{"percent", 100 * laid.scale, FigureUnit::percent}};
     check.problems.push_back(std::move(problem));
 }
 
