@@ -11,7 +11,7 @@ namespace coutil {
 
 // The number in SQLite's application_id of every folio ("Cout") and the schema this program writes.
 inline constexpr int kFolioApplicationId = 0x436F7574;
-inline constexpr int kFolioSchemaVersion = 2;
+inline constexpr int kFolioSchemaVersion = 3;
 
 // A photo longer than this is refused.
 inline constexpr std::size_t kLargestPhotoBytes = std::size_t{12} << 20;

@@ -7,6 +7,7 @@
 
 #include "core/store/folio_file/folio_rows.h"
 #include "core/store/folio_file/photo_rows.h"
+#include "core/store/making_up_formats.h"
 #include "core/store/text_formats.h"
 
 namespace coutil {
@@ -122,6 +123,18 @@ bool takeFittings(SQLite::Database& database, Garment& garment) {
     return true;
 }
 
+bool takeMakingUp(SQLite::Database& database, Garment& garment) {
+    SQLite::Statement row(database, "SELECT choices, tracing FROM making_up WHERE garment = ?");
+    row.bind(1, garment.id);
+    if (!row.executeStep()) return false;
+    auto choices = readMakingUpJson(row.getColumn(0).getString());
+    auto tracing = readTracingChoicesJson(row.getColumn(1).getString());
+    if (!choices || !tracing) return false;
+    garment.makingUp = std::move(*choices);
+    garment.tracing = std::move(*tracing);
+    return true;
+}
+
 bool takeGarments(SQLite::Database& database, RevisionsByGarment& revisions, Folio& folio) {
     SQLite::Statement rows(database, "SELECT id, name, created_on FROM garment ORDER BY place");
     while (rows.executeStep()) {
@@ -130,7 +143,9 @@ bool takeGarments(SQLite::Database& database, RevisionsByGarment& revisions, Fol
         garment.name = rows.getColumn(1).getString();
         garment.createdOn = rows.getColumn(2).getString();
         if (auto own = revisions.extract(garment.id)) garment.revisions = std::move(own.mapped());
-        if (!takePencils(database, garment) || !takeFittings(database, garment)) return false;
+        if (!takeMakingUp(database, garment) || !takePencils(database, garment) ||
+            !takeFittings(database, garment))
+            return false;
         folio.garments.push_back(std::move(garment));
     }
     return revisions.empty();  // or there are revisions of a garment that is not there

@@ -11,7 +11,7 @@
 namespace coutil {
 namespace {
 
-// Schema 2. What is released is never edited: a change is a new schema and a step in
+// Schema 3. What is released is never edited: a change is a new schema and a step in
 // folio_upgrade.cpp. `place` keeps the order of lists. Ids are UUIDs, so that the records of two
 // machines can be united.
 //
@@ -32,6 +32,9 @@ constexpr std::array kTables{
     FolioTable{"garment",
                "CREATE TABLE garment (id TEXT PRIMARY KEY, place INTEGER NOT NULL UNIQUE, "
                "name TEXT NOT NULL, created_on TEXT NOT NULL) STRICT, WITHOUT ROWID"},
+    FolioTable{"making_up",
+               "CREATE TABLE making_up (garment TEXT PRIMARY KEY, choices TEXT NOT NULL, "
+               "tracing TEXT NOT NULL) STRICT, WITHOUT ROWID"},
     FolioTable{"pencil",
                "CREATE TABLE pencil (garment TEXT NOT NULL, id TEXT NOT NULL, "
                "place INTEGER NOT NULL, started_on TEXT NOT NULL, measurement_set TEXT NOT NULL, "

@@ -10,17 +10,20 @@
 
 #include "core/store/folio_file/folio_schema.h"
 #include "core/store/folio_file/folio_seal.h"
+#include "core/store/making_up_formats.h"
 #include "core/store/text_formats.h"
 
 namespace coutil {
 namespace {
 
+constexpr std::string_view kMakingUp = "making_up";
+
 // Schema 1 had one pencil a garment, always a block, and nothing confirmed. Schema 2 is the one of
-// folio_schema.cpp.
+// folio_schema.cpp without the choices of making-up.
 void fromOneToTwo(SQLite::Database& database) {
     database.exec("ALTER TABLE pencil RENAME TO pencil_of_one");
     for (const FolioTable& table : folioTables()) {
-        if (!database.tableExists(std::string(table.name)))
+        if (table.name != kMakingUp && !database.tableExists(std::string(table.name)))
             database.exec(std::string(table.create));
     }
     SQLite::Statement put(database,
@@ -32,7 +35,17 @@ void fromOneToTwo(SQLite::Database& database) {
     for (const FolioTrigger& trigger : folioTriggers()) database.exec(std::string(trigger.create));
 }
 
-constexpr std::array kUpgrades{FolioUpgrade{1, fromOneToTwo}};
+// Schema 3 keeps how a garment is made up and traced: as usual, until the maker says otherwise.
+void fromTwoToThree(SQLite::Database& database) {
+    const auto table = std::ranges::find(folioTables(), kMakingUp, &FolioTable::name);
+    database.exec(std::string(table->create));
+    SQLite::Statement put(database, "INSERT INTO making_up SELECT id, ?, ? FROM garment");
+    put.bind(1, writeMakingUpJson({}));
+    put.bind(2, writeTracingChoicesJson({}));
+    put.exec();
+}
+
+constexpr std::array kUpgrades{FolioUpgrade{1, fromOneToTwo}, FolioUpgrade{2, fromTwoToThree}};
 
 }  // namespace
 

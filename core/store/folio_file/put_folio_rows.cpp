@@ -10,6 +10,7 @@
 #include "core/store/folio_file/folio_seal.h"
 #include "core/store/folio_file/photo_rows.h"
 #include "core/store/folio_file/revision_rows.h"
+#include "core/store/making_up_formats.h"
 #include "core/store/text_formats.h"
 
 namespace coutil {
@@ -118,6 +119,14 @@ void putFittings(SQLite::Database& database, const Garment& garment) {
     }
 }
 
+void putMakingUp(SQLite::Database& database, const Garment& garment) {
+    SQLite::Statement put(database, "INSERT INTO making_up VALUES (?, ?, ?)");
+    put.bind(1, garment.id);
+    put.bind(2, writeMakingUpJson(garment.makingUp));
+    put.bind(3, writeTracingChoicesJson(garment.tracing));
+    put.exec();
+}
+
 void putGarments(SQLite::Database& database, const std::vector<Garment>& garments) {
     SQLite::Statement put(database, "INSERT INTO garment VALUES (?, ?, ?, ?)");
     std::int64_t place = 0;
@@ -128,6 +137,7 @@ void putGarments(SQLite::Database& database, const std::vector<Garment>& garment
         put.bind(4, garment.createdOn);
         put.exec();
         put.reset();
+        putMakingUp(database, garment);
         putPencils(database, garment);
         putFittings(database, garment);
     }

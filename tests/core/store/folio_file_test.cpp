@@ -93,7 +93,7 @@ TEST(FolioFile, headerSaysWhatItIs) {
     ASSERT_FALSE(writeFolio(sampleFolio(), folder / "a"));
     const std::string bytes = bytesIn(folder / "a");
     EXPECT_EQ(bytes.substr(0, 16), std::string("SQLite format 3\0", 16));
-    EXPECT_EQ(bytes.substr(60, 4), std::string("\0\0\0\2", 4));
+    EXPECT_EQ(bytes.substr(60, 4), std::string("\0\0\0\3", 4));
     EXPECT_EQ(bytes.substr(68, 4), "Cout");
 }
 

@@ -81,6 +81,22 @@ TEST(FolioUpgrade, aFileOfSchemaOneIsSavedAsTodays) {
     EXPECT_EQ(test::bytesIn(folder / "a"), test::bytesIn(folder / "b"));
 }
 
+TEST(FolioUpgrade, aFileOfSchemaTwoOpensWithEveryValue) {
+    const auto read = readFolio(COUTIL_TEST_DATA "/folios/schema_2.coutil");
+    ASSERT_TRUE(read);
+    EXPECT_EQ(*read, test::sampleHistory());
+    EXPECT_EQ(read->garments[0].makingUp, MakingUpChoices{});
+    EXPECT_EQ(read->garments[0].tracing, TracingChoices{});
+    EXPECT_TRUE(read.problems.empty());
+}
+
+TEST(FolioUpgrade, aFileOfSchemaTwoIsSavedAsTodays) {
+    const test::ScratchFolder folder;
+    ASSERT_FALSE(writeFolio(*readFolio(COUTIL_TEST_DATA "/folios/schema_2.coutil"), folder / "a"));
+    ASSERT_FALSE(writeFolio(test::sampleHistory(), folder / "b"));
+    EXPECT_EQ(test::bytesIn(folder / "a"), test::bytesIn(folder / "b"));
+}
+
 TEST(FolioUpgrade, damageInAFileOfSchemaOneIsNotUpgradedAway) {
     std::string bytes = test::bytesIn(COUTIL_TEST_DATA "/folios/schema_1.coutil");
     bytes[bytes.find("act one")] = 'A';

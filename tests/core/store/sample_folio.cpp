@@ -188,9 +188,53 @@ void putHistory(Folio& folio, int variant) {
                     Photo{"photo 2", std::to_string(variant), "2026-04-12", 1, 2, "x"}};
 }
 
+MakingUpChoices fullMakingUp(int variant) {
+    MakingUpChoices choices;
+    choices.channels.clearanceMm = 2.5;
+    choices.channels.straightSeam = {2, 120, 300.5};
+    choices.channels.hasPanelMiddles = true;
+    choices.channels.hasFront = false;
+    choices.channels.seamBone = {BoneKind::synthetic, 5.5};
+    choices.channels.byHand = {{"seam 2-3", PanelSide::left, false},
+                               {.channel = "bone for the \"poke\"",
+                                .bone = BoneType{BoneKind::flatSteel, 12},
+                                .carrier = ChannelCarrier::ownAllowance,
+                                .bottomMm = -80,
+                                .topMm = 60.25,
+                                .line = ChannelLine{"2", 30, 28}}};
+    choices.bones.stepMm = 12.7 + variant;
+    choices.bones.stock = {{{BoneKind::spiralSteel, 6}, {10000, 25000}, 3}, {{}, {}, 0}};
+    choices.eyelets.pitchMm = 20;
+    choices.busk.lengthsMm = {250, 330.2};
+    choices.waistTape.isWanted = false;
+    choices.binding.finishedMm = 10;
+    choices.layers = {{.key = "Futter",
+                       .panels = {"1", "3"},
+                       .seamAllowanceMm = 20,
+                       .additions = {{"5", "centre back", 40}}}};
+    choices.materials = {0.15, "crowns", {{"cloth/strength", 12.5}}};
+    return choices;
+}
+
+TracingChoices fullTracing() {
+    TracingChoices choices;
+    choices.layer = "Futter";
+    choices.notchShape = NotchShape::vee;
+    choices.lines = LinesShown::sewing;
+    choices.byHand = {{"2", PanelSide::right, 90.5, Point(12, -3.5), -90, 0.75}, {"3"}};
+    return choices;
+}
+
 }  // namespace
 
 Folio sampleFolio(int variant) {
+    Folio folio = sampleHistory(variant);
+    folio.garments[0].makingUp = fullMakingUp(variant);
+    folio.garments[0].tracing = fullTracing();
+    return folio;
+}
+
+Folio sampleHistory(int variant) {
     Folio folio = sampleBlocks(variant);
     putHistory(folio, variant);
     return folio;
