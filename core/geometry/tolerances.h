@@ -125,9 +125,5 @@ inline constexpr double kSewableSeamMm = 1;
 inline constexpr double kChannelStretchMm = 100;
 inline constexpr double kChannelChordMm = 3;
 inline constexpr double kChannelRadiusMm = 250;
-// A channel may overlap the edge of its panel by a pen's half, and a bone that lacks a billionth of
-// its last step by rounding is not cut a step shorter.
-inline constexpr double kChannelRoomMm = 0.05;
-inline constexpr double kWholeStepShare = 1e-9;
 
 }  // namespace coutil::tolerance

@@ -55,7 +55,7 @@ double freeMm(bool isAtEdge, bool isBound, const MakingUpChoices& choices) {
 }
 
 double roundedDown(double mm, double stepMm) {
-    return std::floor(mm / stepMm + tolerance::kWholeStepShare) * stepMm;
+    return std::floor((mm + tolerance::kSettledLengthMm) / stepMm) * stepMm;
 }
 
 void appendStiff(const Panel& panel, const Channel& channel, const BoneChoices& bones,

@@ -25,7 +25,7 @@ double distanceMm(const std::vector<Point>& chain, const Point& point) {
 
 // Whether the points keep the distance from an upward edge and lie on the right side of it.
 bool areInside(const std::vector<Point>& points, const Edge& edge, double leastMm) {
-    const std::vector<Point> chain = flattened(upwardsOf(edge), tolerance::kChannelRoomMm / 2);
+    const std::vector<Point> chain = flattened(upwardsOf(edge), tolerance::kChangedLineMm / 2);
     return std::ranges::all_of(
         points, [&](const Point& point) { return distanceMm(chain, point) >= leastMm; });
 }
@@ -55,7 +55,7 @@ bool hasRoomFor(const Pattern& pattern, const Channel& channel) {
     const bool isInMiddleOfEdge =
         channel.isOnFold || (!channel.seam.empty() && channel.carrier == ChannelCarrier::tape);
     const std::vector<Point> places = placesOn(channel.line);
-    const double leastMm = channel.widthMm / 2 - tolerance::kChannelRoomMm;
+    const double leastMm = channel.widthMm / 2 - tolerance::kChangedLineMm;
     if (!isInMiddleOfEdge && !isBetweenEdges(panel, places[places.size() / 2])) return false;
     for (const std::size_t edge : {frame->front, frame->back}) {
         if (isInMiddleOfEdge && panel.edges[edge].name == channel.edge) continue;

@@ -25,7 +25,8 @@ std::vector<Drafted> drafts() {
     for (std::size_t b = 0; b < bodies.size(); b += 7) {
         const auto body = completeBody(bodies[b]);
         for (int count = 4; body && count <= 7; ++count) {
-            Style style{.panelsPerHalf = count};
+            Style style;
+            style.panelsPerHalf = count;
             style.front = static_cast<FrontClosure>(b % 3);
             auto pattern = draftCorset(*body, style);
             if (!pattern) continue;
@@ -62,13 +63,16 @@ TEST(ChannelsOnBodies, bonesStayInChannelsAndChannelsInPanels) {
             const BoneRow& row = table.rows[k];
             ASSERT_LE(row.lengthMm, row.channelLengthMm - 16 + 1e-6) << drafted.what;
             ASSERT_NEAR(std::remainder(row.lengthMm, 10), 0, 1e-9);
-            if (row.lengthMm > 0) ASSERT_GT(row.lengthMm, row.channelLengthMm - 26 - 1e-6);
+            if (row.lengthMm > 0) {
+                ASSERT_GT(row.lengthMm, row.channelLengthMm - 26 - 1e-6);
+            }
             const Channel& channel = (*channels)[k];
             const Panel& panel = drafted.pattern.panels[channel.panel];
             Path outline = outlineOf(panel);
             ASSERT_LT(closestOn(outline, channel.line.start()).distanceMm, 1e-4) << row.channel;
-            if (channel.endsAtTopEdge)
+            if (channel.endsAtTopEdge) {
                 ASSERT_LT(closestOn(outline, channel.line.end()).distanceMm, 1e-4) << row.channel;
+            }
             bones += static_cast<std::size_t>(row.count);
         }
     }

@@ -177,7 +177,7 @@ TEST(Channels, ownAllowanceOfACurvedSeamIsObeyedAndTold) {
     ASSERT_EQ(outcome.problems.size(), 2U);
     EXPECT_EQ(outcome.problems[0].code, ProblemCode::seamTooCurvedForBone);
     EXPECT_EQ(outcome.problems[1].code, ProblemCode::allowanceTooNarrow);
-    EXPECT_EQ(outcome.value->at(0).carrier, ChannelCarrier::ownAllowance);
+    EXPECT_EQ(find(*outcome, "seam 1-2")->carrier, ChannelCarrier::ownAllowance);
 }
 
 }  // namespace
