@@ -20,4 +20,28 @@ struct BoneRow {
     bool operator==(const BoneRow&) const = default;
 };
 
+// So many bones of one type and length.
+struct BoneTotal {
+    BoneType type{};
+    double lengthMm = 0;
+    int count = 0;
+
+    bool operator==(const BoneTotal&) const = default;
+};
+
+struct BoneTable {
+    std::vector<BoneRow> rows{};      // one per channel, in their order
+    std::vector<BoneTotal> totals{};  // by type, longest first
+
+    bool operator==(const BoneTable&) const = default;
+};
+
+// What is cut for the channels: each bone is the channel less what stays free at each end (at a
+// bound edge never less than the finished binding), rounded down to the step. Problems (warnings,
+// subject = key of the channel): boneTooShort (figures value, limit; none is made),
+// boneKindTooStiff (figures value = the channel's radius, limit; with its place).
+[[nodiscard]] BoneTable boneTable(const Pattern& pattern, const std::vector<Channel>& channels,
+                                  const AllowanceStyle& allowance, const MakingUpChoices& choices,
+                                  std::vector<Problem>& problems);
+
 }  // namespace coutil

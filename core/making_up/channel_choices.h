@@ -50,7 +50,7 @@ struct ChannelChoice {
 };
 
 // Where channels run. The rules follow the style: a laced back has bones on both sides of its
-// eyelets, a front that is no fold has one behind its edge.
+// eyelets, a front has one behind its edge, or in its middle where it is a fold.
 struct ChannelChoices {
     double clearanceMm = 2;  // channel = bone + clearance (read values +1.6 to +3.2)
     StraightSeamRule straightSeam{};
@@ -64,6 +64,10 @@ struct ChannelChoices {
     BoneType bustBone{BoneKind::spiralSteel, 6};
     BoneType backBone{BoneKind::flatSteel, 7};
     BoneType frontBone{BoneKind::flatSteel, 7};
+    // An allowance folded to a channel: what is turned in along its free edge, and to what the
+    // other one, that lies inside, is trimmed (common practice, no source).
+    double turnedInMm = 6;
+    double trimmedMm = 5;
     std::vector<ChannelChoice> byHand{};
     bool operator==(const ChannelChoices&) const = default;
 };
