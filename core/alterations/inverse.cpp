@@ -29,22 +29,23 @@ std::vector<Alteration> fitting(const Pattern& changed, BodySide side, std::opti
 
 }  // namespace
 
-std::vector<Alteration> inverseOf(const Alteration& alteration, const Pattern& before) {
-    if (!hasInverse(alteration.change)) return {};
+std::optional<std::vector<Alteration>> inverseOf(const Alteration& alteration,
+                                                 const Pattern& before) {
+    if (!hasInverse(alteration.change)) return std::nullopt;
     Alteration change = alteration;
     change.isOn = true;
     const Pattern wanted = change.side == BodySide::both ? before : wholeOf(before);
     const AlteredPattern altered = applyAlterations(wanted, std::vector{change});
-    if (!altered.leftOut.empty()) return {};
+    if (!altered.leftOut.empty()) return std::nullopt;
     const Pattern& changed = altered.pattern;
     std::optional<SeamToShape> seam;
     if (const auto* shape = std::get_if<ShapeSeam>(&change.change))
         seam = SeamToShape{change.side, *shape};
     const std::vector<Alteration> first =
         fitting(changed, change.side, oppositeOf(wanted, changed, change.side, change.change));
-    if (auto list = restoring(changed, wanted, first, seam)) return *std::move(list);
-    if (first.empty()) return {};
-    return restoring(changed, wanted, {}, seam).value_or(std::vector<Alteration>{});
+    auto list = restoring(changed, wanted, first, seam);
+    if (list || first.empty()) return list;
+    return restoring(changed, wanted, {}, seam);
 }
 
 }  // namespace coutil

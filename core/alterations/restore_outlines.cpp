@@ -16,7 +16,7 @@ namespace {
 
 // Looks at one seam alone, and at everything.
 constexpr int kSeamLooks = 4;
-constexpr int kLooks = 24;
+constexpr int kLooks = 48;
 // How closely an edge is looked at; closer where that does not do.
 constexpr double kStepMm = 3;
 constexpr double kCloseStepMm = 1;

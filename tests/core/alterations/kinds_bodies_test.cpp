@@ -1,6 +1,8 @@
 // Every kind of alteration with random figures over many bodies: what is promised of a pattern
 // holds, and what is taken back is back.
 #include <algorithm>
+#include <array>
+#include <cstdio>
 #include <limits>
 #include <random>
 
@@ -125,13 +127,15 @@ TEST(KindsOverBodies, whatAPatternPromisesStillHolds) {
     EXPECT_LT(leftOut, count / 8);
 }
 
-// Every kind that has an inverse, on all sides. A seam whose end was turned sharply, or a closing
-// that folded its panel's line, may find none: at most one in a hundred.
+// Every kind that has an inverse, on all sides. Corrections may not come near enough (see
+// inverseOf): at most one in three hundred.
 TEST(KindsOverBodies, whatIsTakenBackIsBack) {
     std::size_t applied = 0;
     std::size_t back = 0;
+    std::array<double, samples::kWays> worstMm{};
+    std::string without;
     std::uint32_t seed = 0;
-    for (const Pattern& pattern : samples::surveyCorsets(25)) {
+    for (const Pattern& pattern : samples::surveyCorsets(6)) {
         for (std::size_t way = 0; way < samples::kWays; ++way) {
             samples::RandomChanges random(++seed, pattern);
             const Change change = changeOf(static_cast<samples::Way>(way), random);
@@ -139,18 +143,26 @@ TEST(KindsOverBodies, whatIsTakenBackIsBack) {
             const AlteredPattern after = applyAlterations(pattern, std::vector{one});
             if (!after.leftOut.empty()) continue;
             ++applied;
-            const std::vector<Alteration> list = inverseOf(one, pattern);
-            if (list.empty()) continue;
+            const auto list = inverseOf(one, pattern);
+            if (!list) {
+                without +=
+                    std::string(" ") + samples::kWayNames[way] + " " + std::to_string(seed) + ";";
+                continue;
+            }
             ++back;
-            const AlteredPattern again = applyAlterations(after.pattern, list);
+            const AlteredPattern again = applyAlterations(after.pattern, *list);
             EXPECT_TRUE(again.leftOut.empty());
             const Pattern before = one.side == BodySide::both ? pattern : wholeOf(pattern);
-            EXPECT_LT(outlinesApartMm(before, again.pattern), 0.05)
-                << samples::kWayNames[way] << " " << seed;
+            const double mm = outlinesApartMm(before, again.pattern);
+            worstMm[way] = std::max(worstMm[way], mm);
+            EXPECT_LT(mm, 0.05) << samples::kWayNames[way] << " " << seed;
         }
     }
     EXPECT_GT(applied, 400U);
-    EXPECT_LE((applied - back) * 100, applied) << back << " of " << applied;
+    EXPECT_LE((applied - back) * 300, applied) << back << " of " << applied << without;
+    for (std::size_t way = 0; way < samples::kWays; ++way)
+        std::printf("%s: back within %.4f mm\n", samples::kWayNames[way], worstMm[way]);
+    std::printf("%zu of %zu taken back; not:%s\n", back, applied, without.c_str());
 }
 
 TEST(KindsOverBodies, absurdFiguresAreRefusedWithoutHarm) {
