@@ -8,6 +8,7 @@
 
 #include "core/alterations/alteration_kinds.h"
 #include "core/alterations/broken_panel.h"
+#include "core/alterations/named_place.h"
 #include "core/alterations/whole_pattern.h"
 
 namespace coutil {
@@ -47,24 +48,6 @@ struct ChangeTo {
     Problems operator()(const JoinPanels& change) const {
         return joinPanels(pattern, side, change);
     }
-};
-
-// What an alteration names, for a problem.
-struct NamedPlace {
-    std::string operator()(const ShapeSeam& change) const { return change.seam; }
-    std::string operator()(const OpenPanel& change) const { return change.panel; }
-    std::string operator()(const ChangeLength& change) const { return change.at.level; }
-    std::string operator()(const ReshapeEdge& change) const {
-        return std::string(keyOf(change.line));
-    }
-    std::string operator()(const MoveLevel& change) const { return change.level; }
-    std::string operator()(const MoveCorner& change) const { return change.panel; }
-    std::string operator()(const MoveHandle& change) const { return change.panel; }
-    std::string operator()(const SplitPanel& change) const { return change.panel; }
-    std::string operator()(const JoinPanels& change) const { return change.seam; }
-    std::string operator()(const MakeSymmetric&) const { return {}; }
-    std::string operator()(const ChangeStyle&) const { return {}; }
-    std::string operator()(const TakeMeasurements&) const { return {}; }
 };
 
 bool concernsBlock(const Change& change) {
@@ -111,7 +94,7 @@ class Applier {
     [[nodiscard]] Problems breakBy(std::size_t i, const BrokenPanel& broken) const {
         return {{.code = ProblemCode::alterationBreaksPanel,
                  .subject = std::string(kindOf(alterations_[i].change)),
-                 .detail = std::visit(NamedPlace{}, alterations_[i].change),
+                 .detail = placeNamedBy(alterations_[i].change),
                  .panel = broken.key,
                  .at = broken.at}};
     }

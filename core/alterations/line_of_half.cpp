@@ -1,6 +1,7 @@
 #include "core/alterations/line_of_half.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <numbers>
@@ -19,6 +20,13 @@ constexpr double kLongestPartMm = 15;
 struct Raised {
     Point at = Point::Zero();
     Vector perMm = Vector::Zero();
+};
+
+// Where a piece is cut: its parameter, the length of the line up to there, and where it goes.
+struct Cut {
+    double t = 0;
+    double atMm = 0;
+    Raised place;
 };
 
 class LineRaiser {
@@ -49,21 +57,44 @@ class LineRaiser {
 
     void raisePiece(const Cubic& piece, double fromMm, double pieceMm) {
         const int parts = std::max(1, static_cast<int>(std::ceil(pieceMm / kLongestPartMm)));
-        Raised from = raisedAt(piece, 0, fromMm);
-        double atMm = fromMm;
+        Cut from{0, fromMm, raisedAt(piece, 0, fromMm)};
         for (int k = 0; k < parts; ++k) {
-            const double t0 = static_cast<double>(k) / parts;
-            const double t1 = (k + 1.0) / parts;
+            const double t = (k + 1.0) / parts;
             const double nextMm =
-                k + 1 == parts ? fromMm + pieceMm : atMm + partLengthMm(piece, t0, t1);
-            const Raised to = raisedAt(piece, t1, nextMm);
-            const Vector out = from.perMm * (derivativeAt(piece, t0).norm() * (t1 - t0) / 3);
-            const Vector in = to.perMm * (derivativeAt(piece, t1).norm() * (t1 - t0) / 3);
-            const Point start = pieces_.empty() ? from.at : pieces_.back().piece.p3;
-            pieces_.push_back({{start, start + out, to.at - in, to.at}, nextMm - atMm, true});
-            atMm = nextMm;
+                k + 1 == parts ? fromMm + pieceMm : from.atMm + partLengthMm(piece, from.t, t);
+            const Cut to{t, nextMm, raisedAt(piece, t, nextMm)};
+            pushRaised(piece, from, to, 0);
             from = to;
         }
+    }
+
+    // Cut in the middle, and again, while it is off the true raised line at a quarter, the middle
+    // or three quarters: amounts may change fast.
+    void pushRaised(const Cubic& piece, const Cut& from, const Cut& to, int halvings) {
+        const double third = (to.t - from.t) / 3;
+        const Vector out = from.place.perMm * (derivativeAt(piece, from.t).norm() * third);
+        const Vector in = to.place.perMm * (derivativeAt(piece, to.t).norm() * third);
+        const Point start = pieces_.empty() ? from.place.at : pieces_.back().piece.p3;
+        const Cubic part{start, start + out, to.place.at - in, to.place.at};
+        constexpr int kMostHalvings = 6;
+        if (halvings < kMostHalvings && isOff(piece, from, to, part)) {
+            const double t = (from.t + to.t) / 2;
+            const double middleMm = from.atMm + partLengthMm(piece, from.t, t);
+            const Cut middle{t, middleMm, raisedAt(piece, t, middleMm)};
+            pushRaised(piece, from, middle, halvings + 1);
+            pushRaised(piece, middle, to, halvings + 1);
+            return;
+        }
+        pieces_.push_back({part, to.atMm - from.atMm, true});
+    }
+
+    [[nodiscard]] bool isOff(const Cubic& piece, const Cut& from, const Cut& to,
+                             const Cubic& part) const {
+        return std::ranges::any_of(std::array{0.25, 0.5, 0.75}, [&](double share) {
+            const double t = from.t + (to.t - from.t) * share;
+            const Raised there = raisedAt(piece, t, from.atMm + partLengthMm(piece, from.t, t));
+            return (pointAt(part, share) - there.at).norm() > tolerance::kMovedEdgeMm;
+        });
     }
 
     PanelCorners corners_;

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/alterations/named_place.h"
 #include "ui/benches/card_text.h"
 #include "ui/fields/text_colours.h"
 #include "ui/words/alteration_sentence.h"
@@ -17,29 +18,9 @@ namespace coutil {
 
 namespace {
 
-// The place an alteration names, as problems tell it.
-struct NamedPlace {
-    std::string operator()(const ShapeSeam& change) const { return change.seam; }
-    std::string operator()(const OpenPanel& change) const { return change.panel; }
-    std::string operator()(const ChangeLength& change) const { return change.at.level; }
-    std::string operator()(const ReshapeEdge& change) const {
-        return std::string(keyOf(change.line));
-    }
-    std::string operator()(const MoveLevel& change) const { return change.level; }
-    std::string operator()(const MoveCorner& change) const { return change.panel; }
-    std::string operator()(const MoveHandle& change) const { return change.panel; }
-    std::string operator()(const SplitPanel& change) const { return change.panel; }
-    std::string operator()(const JoinPanels& change) const { return change.seam; }
-    template <class Other>
-    std::string operator()(const Other&) const {
-        return {};
-    }
-};
-
 bool isAbout(const Problem& problem, const Alteration& alteration) {
     return problem.subject == kindOf(alteration.change) &&
-           (problem.detail.empty() ||
-            problem.detail == std::visit(NamedPlace{}, alteration.change));
+           (problem.detail.empty() || problem.detail == placeNamedBy(alteration.change));
 }
 
 QString wordsOf(const Alteration& alteration, LengthUnit unit) {

@@ -238,8 +238,7 @@ TEST(RandomMarks, theInverseGivesTheOutlineBack) {
         const auto inverse = inverseOf(one.front(), pattern);
         ASSERT_TRUE(inverse);
         const Pattern after = applyAlterations(pattern, one).pattern;
-        const std::vector<Alteration> back{*inverse};
-        const double mm = apartMm(applyAlterations(after, back).pattern, pattern);
+        const double mm = apartMm(applyAlterations(after, *inverse).pattern, pattern);
         if (mm > worstMm) bodyOfWorst = body;
         worstMm = std::max(worstMm, mm);
     }
