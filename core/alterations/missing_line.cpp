@@ -17,6 +17,7 @@ constexpr double kShortFadeMm = 5;
 
 std::vector<double> sharesOf(double wholeMm) {
     std::vector<double> atMm;
+    atMm.reserve(2 * kEndStations);
     const double endsMm = kEndStations * kEndStepMm;
     const double innerMm = wholeMm - 2 * endsMm;
     if (innerMm < endsMm) return {0, 0.25, 0.5, 0.75, 1};
