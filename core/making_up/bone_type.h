@@ -15,7 +15,7 @@ struct BoneType {
     BoneKind kind = BoneKind::spiralSteel;
     double widthMm = 6;
 
-    auto operator<=>(const BoneType&) const = default;
+    auto operator<=>(const BoneType&) const = default;  // NOLINT(modernize-use-nullptr): its 0
 };
 
 }  // namespace coutil

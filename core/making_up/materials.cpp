@@ -34,10 +34,11 @@ std::vector<MaterialNeed> gathered(const std::vector<MaterialNeed>& needs) {
         if (!(need.amount > 0)) continue;
         const auto same = std::ranges::find_if(
             together, [&](const MaterialNeed& other) { return isSameMaterial(need, other); });
-        if (same == together.end())
+        if (same == together.end()) {
             together.push_back(need);
-        else
+        } else {
             same->amount += need.amount;
+        }
     }
     return together;
 }
@@ -76,9 +77,10 @@ Outcome<MaterialsList> materialsList(const std::vector<MaterialNeed>& needs,
                                      const MaterialChoices& choices) {
     std::vector<Problem> problems;
     requireWithin("materials/spare_part", choices.sparePart, 0, 10, problems, FigureUnit::count);
-    for (const auto& [key, price] : choices.priceByKey)
+    for (const auto& [key, price] : choices.priceByKey) {
         requireWithin("materials/price_by_key/" + key, price, 0, kDearest, problems,
                       FigureUnit::count);
+    }
     if (!problems.empty()) return Outcome<MaterialsList>::failed(std::move(problems));
     MaterialsList list;
     for (MaterialNeed& need : gathered(needs)) {
