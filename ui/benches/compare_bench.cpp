@@ -117,6 +117,7 @@ void CompareBench::linkTables() {
         if (isEntered() && !second_->isHidden()) table().setView(second_->view());
     });
     connect(second_, &Table::hint, this, &Bench::hint);
+    connect(&table(), &Table::resized, this, &CompareBench::turnWhereLarger, Qt::QueuedConnection);
 }
 
 QWidget* CompareBench::underTable() { return second_; }
@@ -191,14 +192,21 @@ bool CompareBench::isLargerBeside() const {
            std::min(wide / boxWide, high / 2 / boxHigh);
 }
 
+// The window may have become wide or high: the tables turn with it. Where both ways show as much,
+// they stay.
+void CompareBench::turnWhereLarger() {
+    if (!isEntered() || !states() || !choices_->isSideBySide()) return;
+    const bool isBeside = isLargerBeside();
+    if (std::exchange(isBeside_, isBeside) != isBeside) emit besideTableWanted(isBeside);
+}
+
 void CompareBench::showBoth() {
     if (!isEntered()) return;
     showSceneNow();
     const bool hasSecond = states() && choices_->isSideBySide();
     if (hasSecond) {
         second_->setScene(singleScene(*states_, layout_, ComparedOne::b, document().folio().unit));
-        const bool isBeside = isLargerBeside();
-        if (std::exchange(isBeside_, isBeside) != isBeside) emit besideTableWanted(isBeside);
+        turnWhereLarger();
     }
     if (second_->isHidden() != hasSecond) return;
     second_->setVisible(hasSecond);

@@ -68,6 +68,7 @@ class CompareBench : public TableBench {
     void linkTables();
     void compareAnew();
     void showBoth();
+    void turnWhereLarger();
     [[nodiscard]] bool isLargerBeside() const;
     void showFigures();
     [[nodiscard]] QString emptyText();

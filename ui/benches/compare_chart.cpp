@@ -115,7 +115,7 @@ void CompareChart::paintAxes(QPainter& painter, const ChartScale& drawn) const {
         painter.drawLine(QPointF(x, area.bottom() - 4), QPointF(x, area.bottom()));
         painter.setPen(palette().color(QPalette::WindowText));
         painter.drawText(QRectF(x - 40, area.bottom() + 3, 80, high), Qt::AlignCenter,
-                         figureText(girth, unit_));
+                         axisText(girth, unit_));
     }
 }
 

@@ -83,7 +83,9 @@ class FitBench : public TableBench {
     void takePlace(const TablePlace& place, const QPointF& mm);
     void dragHandle(const std::string& handle, const QPointF& mm);
     void endDrag(bool isGivenUp);
-    void changeShape(const std::string& alteration, const ShapeSeam& after, const QString& words,
+    void dragLineFade(const FitView& view, const std::string& handle, const QPointF& mm);
+    void beginDrag();
+    void changeShape(const std::string& alteration, const Change& after, const QString& words,
                      const QString& field);
 
     std::string fitting_;  // id of the one shown

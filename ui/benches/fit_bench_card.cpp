@@ -90,7 +90,7 @@ void FitBench::connectMarks() {
     connect(marks_, &FitMarkList::left, this, endRun);
     connect(shape_, &FitShapePart::left, this, endRun);
     connect(shape_, &FitShapePart::edited, this,
-            [this](const ShapeSeam& after, const QString& words, const QString& field) {
+            [this](const Change& after, const QString& words, const QString& field) {
                 if (const Alteration* shape = shapeOfPicked())
                     changeShape(shape->id, after, words, field);
             });
@@ -184,7 +184,7 @@ void FitBench::showMarks(const Fitting& fitting) {
     marks_->showMarks(fitting.marks, picked_, unit);
     const Alteration* shape = shapeOfPicked();
     shape_->setVisible(shape != nullptr);
-    if (shape != nullptr) shape_->showShape(std::get<ShapeSeam>(shape->change), unit);
+    if (shape != nullptr) shape_->showChange(shape->change, unit);
 }
 
 void FitBench::showAlterations() {

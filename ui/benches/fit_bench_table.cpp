@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "ui/benches/fit_bench.h"
+#include "ui/benches/fit_line_fades.h"
 #include "ui/benches/fit_mark_editor.h"
 #include "ui/benches/fit_mark_forms.h"
 #include "ui/benches/fit_places.h"
@@ -10,6 +11,7 @@
 #include "ui/canvas/table.h"
 #include "ui/document/fitting_change.h"
 #include "ui/document/folio_document.h"
+#include "ui/words/alteration_places.h"
 #include "ui/words/mark_words.h"
 
 // What the Fit bench lays on the table, and what is done there.
@@ -57,7 +59,8 @@ FitView FitBench::viewNow() const {
             for (Mark& mark : view.marks) mark.isOn = false;
     }
     if (const Alteration* shape = shapeOfPicked()) {
-        view.shape = &std::get<ShapeSeam>(shape->change);
+        view.shape = std::get_if<ShapeSeam>(&shape->change);
+        view.line = std::get_if<ReshapeEdge>(&shape->change);
         view.shapeSide = shape->side;
     }
     return view;
@@ -80,12 +83,13 @@ ProblemSpot FitBench::spotNow(const Problem& problem) const {
     return pattern ? spotOf(problem, *pattern) : ProblemSpot{};
 }
 
-// What the picked mark's seam became, where it became anything.
+// What the picked mark's seam, or its top or bottom edge, became, where it became anything.
 const Alteration* FitBench::shapeOfPicked() const {
     const Pencil* pencil = document().pencil();
     if (pencil == nullptr || picked_.empty()) return nullptr;
     const auto found = std::ranges::find_if(pencil->alterations, [&](const Alteration& each) {
-        return std::holds_alternative<ShapeSeam>(each.change) &&
+        return (std::holds_alternative<ShapeSeam>(each.change) ||
+                std::holds_alternative<ReshapeEdge>(each.change)) &&
                std::ranges::find(each.marks, picked_) != each.marks.end();
     });
     return found == pencil->alterations.end() ? nullptr : &*found;
@@ -143,15 +147,34 @@ void FitBench::takePlace(const TablePlace& place, const QPointF& mm) {
     editor_->startTyping();
 }
 
+void FitBench::beginDrag() {
+    if (beforeDrag_) return;
+    document().endMerging();
+    beforeDrag_ = document().folio();
+}
+
+void FitBench::dragLineFade(const FitView& view, const std::string& handle, const QPointF& mm) {
+    const Alteration* shape = shapeOfPicked();
+    if (shape == nullptr || view.pattern == nullptr) return;
+    const auto after =
+        lineFadeDragged(*view.pattern, *view.line, view.shapeSide,
+                        masterPlacements(*view.pattern, kSpaceBetweenPanelsMm), handle, mm);
+    if (!after) return;
+    beginDrag();
+    changeShape(shape->id, *after, tr("drag on %1").arg(seamName(std::string(keyOf(after->line)))),
+                QString::fromStdString(handle));
+}
+
 void FitBench::dragHandle(const std::string& handle, const QPointF& mm) {
     const FitView view = viewNow();
+    if (view.line != nullptr) {
+        dragLineFade(view, handle, mm);
+        return;
+    }
     const auto means = handleMeans(view, handle, mm);
     const Fitting* shown = fitting();
     if (!means || shown == nullptr) return;
-    if (!beforeDrag_) {
-        document().endMerging();
-        beforeDrag_ = document().folio();
-    }
+    beginDrag();
     if (handle == kMarkHandle) {
         Mark moved = *std::ranges::find(shown->marks, picked_, &Mark::id);
         std::get<SeamPlace>(moved.place).positionMm = *means;
@@ -159,7 +182,7 @@ void FitBench::dragHandle(const std::string& handle, const QPointF& mm) {
         return;
     }
     const Alteration* shape = shapeOfPicked();
-    if (shape == nullptr) return;
+    if (shape == nullptr || view.shape == nullptr) return;
     ShapeSeam after = std::get<ShapeSeam>(shape->change);
     const auto [low, high] = std::ranges::minmax_element(after.amounts, {}, &AmountAt::positionMm);
     if (handle == kSplitHandle) {
@@ -181,8 +204,8 @@ void FitBench::endDrag(bool isGivenUp) {
     if (isGivenUp && document().folio() != before) document().undoStack().undo();
 }
 
-void FitBench::changeShape(const std::string& alteration, const ShapeSeam& after,
-                           const QString& words, const QString& field) {
+void FitBench::changeShape(const std::string& alteration, const Change& after, const QString& words,
+                           const QString& field) {
     document().changePencil(
         [&](Pencil& pencil) {
             for (Alteration& each : pencil.alterations)

@@ -112,9 +112,9 @@ void FitMarkEditor::showMark(const Mark& mark, bool isNew, const Pattern& patter
     next_->setEnabled(!isNew || isComplete(mark));
     place_->showPlace(mark.place, pattern, unit);
     amount_->setUnit(unit);
+    kind_->setValue(formOf(mark));  // follows a minus while it is typed
     if (!isTyping_ || isOther) {
         enteredKind_ = mark.kind;
-        kind_->setValue(formOf(mark));
         amount_->setValueMm(mark.amountMm > 0 ? std::optional(mark.amountMm) : std::nullopt);
     }
     form_->setRowVisible(amount_, !isNote(mark.kind));

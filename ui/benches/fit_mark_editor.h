@@ -43,7 +43,7 @@ class FitMarkEditor : public QWidget {
 
     Mark mark_;
     MarkKind enteredKind_ = MarkKind::pinned;
-    bool isTyping_ = false;  // in the amount: neither it nor the kind is written over meanwhile
+    bool isTyping_ = false;  // in the amount: it is not written over meanwhile
     QLabel* heading_;
     QFormLayout* form_;
     ChoiceField* kind_;

@@ -8,6 +8,7 @@
 #include "core/alterations/upward_edge.h"
 #include "core/alterations/whole_pattern.h"
 #include "core/pattern/panel_key.h"
+#include "ui/benches/fit_line_fades.h"
 #include "ui/benches/fit_places.h"
 #include "ui/benches/pattern_scene.h"
 #include "ui/canvas/painter_path.h"
@@ -113,6 +114,11 @@ class Handles {
         : scene_(scene), view_(view), placements_(placements) {}
 
     void add() {
+        if (view_.line != nullptr) {
+            const auto fades =
+                lineFadeHandles(*view_.pattern, *view_.line, view_.shapeSide, placements_);
+            scene_.handles.insert(scene_.handles.end(), fades.begin(), fades.end());
+        }
         const Mark* mark = pickedMark(view_);
         const auto* place = mark == nullptr ? nullptr : std::get_if<SeamPlace>(&mark->place);
         if (place == nullptr) return;

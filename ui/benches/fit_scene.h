@@ -23,8 +23,9 @@ struct FitView {
     const Pattern* pattern = nullptr;
     const Pattern* before = nullptr;  // its lines are drawn thin and pale; nullptr: none
     std::vector<Mark> marks{};
-    std::string picked{};              // id of a mark; empty: none
-    const ShapeSeam* shape = nullptr;  // what the picked mark became, where that is a seam's
+    std::string picked{};               // id of a mark; empty: none
+    const ShapeSeam* shape = nullptr;   // what the picked mark became, where that is a seam's
+    const ReshapeEdge* line = nullptr;  // or where that is a top or bottom edge's
     BodySide shapeSide = BodySide::both;
     LengthUnit unit = LengthUnit::centimetre;
 };

@@ -1,22 +1,16 @@
 #include "ui/benches/fit_shape_part.h"
 
-#include <QCheckBox>
 #include <QFormLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
 
 #include "core/alterations/find_places.h"
 #include "ui/benches/card_text.h"
+#include "ui/benches/fit_fade_field.h"
 #include "ui/benches/share_field.h"
-#include "ui/fields/length_field.h"
 #include "ui/words/alteration_places.h"
 
 namespace coutil {
-
-namespace {
-constexpr double kUsualFadeMm = 60;
-}
 
 FitShapePart::FitShapePart(QWidget* parent)
     : QWidget(parent),
@@ -26,56 +20,65 @@ FitShapePart::FitShapePart(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(heading_);
-    front_->setObjectName(QStringLiteral("frontPart"));
-    form_->addRow(tr("Front panel gives"), front_);
-    up_ = addEnd(tr("Fades above over"), "fadeUp", &ShapeSeam::up);
-    down_ = addEnd(tr("Fades below over"), "fadeDown", &ShapeSeam::down);
+    addRows();
     column->addLayout(form_);
     connect(front_, &ShareField::edited, this, [this](double share) {
-        ShapeSeam after = shape_;
+        auto* shape = std::get_if<ShapeSeam>(&change_);
+        if (shape == nullptr) return;
+        ShapeSeam after = *shape;
         after.frontPart = share;
         emit edited(after, tr("share of the panels"), QStringLiteral("split"));
     });
     connect(front_, &ShareField::left, this, &FitShapePart::left);
 }
 
-FitShapePart::End FitShapePart::addEnd(const QString& words, const char* name,
-                                       Fade ShapeSeam::*fade) {
-    End end{new LengthField, new QCheckBox(tr("to the edge"))};
-    end.over->setMayBeNegative(false);
-    end.over->setAccessibleName(words);
-    end.over->setObjectName(QLatin1String(name));
-    end.toTheEdge->setAccessibleName(tr("%1: carried to the edge").arg(words));
-    auto* row = new QHBoxLayout;
-    row->addWidget(end.over, 1);
-    row->addWidget(end.toTheEdge);
-    form_->addRow(words, row);
-    const auto take = [this, fade, name](std::optional<double> overMm) {
-        ShapeSeam after = shape_;
-        (after.*fade).overMm = overMm;
-        emit edited(after, tr("where the change ends"), QLatin1String(name));
-    };
-    connect(end.over, &LengthField::edited, this, [take](std::optional<double> mm) {
-        if (mm && *mm > 0) take(mm);
-    });
-    connect(end.over, &LengthField::left, this, &FitShapePart::left);
-    connect(end.toTheEdge, &QCheckBox::clicked, this, [this, take](bool isCarried) {
-        take(isCarried ? std::nullopt : std::optional(kUsualFadeMm));
-        emit left();
-    });
-    return end;
+void FitShapePart::addRows() {
+    front_->setObjectName(QStringLiteral("frontPart"));
+    form_->addRow(tr("Front panel gives"), front_);
+    up_ = addFade(tr("Fades above over"), tr("to the edge"), "fadeUp", &ShapeSeam::up);
+    down_ = addFade(tr("Fades below over"), tr("to the edge"), "fadeDown", &ShapeSeam::down);
+    towardsFront_ = addFade(tr("Fades to the front over"), tr("to the centre"), "fadeFront",
+                            &ReshapeEdge::towardsFront);
+    towardsBack_ = addFade(tr("Fades to the back over"), tr("to the centre"), "fadeBack",
+                           &ReshapeEdge::towardsBack);
 }
 
-void FitShapePart::showShape(const ShapeSeam& shape, LengthUnit unit) {
-    shape_ = shape;
-    heading_->setText(tr("Change of %1").arg(seamName(shape.seam)));
-    form_->setRowVisible(0, !isCentreName(shape.seam));
-    front_->setShare(shape.frontPart);
-    for (const auto& [end, fade] : {std::pair(up_, shape.up), std::pair(down_, shape.down)}) {
-        end.over->setUnit(unit);
-        end.over->setEnabled(fade.overMm.has_value());
-        end.over->setValueMm(fade.overMm);
-        end.toTheEdge->setChecked(!fade.overMm);
+template <class Kind>
+FitFadeField* FitShapePart::addFade(const QString& words, const QString& toTheEnd, const char* name,
+                                    Fade Kind::*fade) {
+    auto* field = new FitFadeField(words, toTheEnd, name);
+    form_->addRow(words, field);
+    connect(field, &FitFadeField::edited, this, [this, fade, name](const Fade& typed) {
+        const auto* shown = std::get_if<Kind>(&change_);
+        if (shown == nullptr) return;
+        Kind after = *shown;
+        after.*fade = typed;
+        emit edited(after, tr("where the change ends"), QLatin1String(name));
+    });
+    connect(field, &FitFadeField::left, this, &FitShapePart::left);
+    return field;
+}
+
+void FitShapePart::showChange(const Change& change, LengthUnit unit) {
+    change_ = change;
+    const auto* seam = std::get_if<ShapeSeam>(&change);
+    const auto* line = std::get_if<ReshapeEdge>(&change);
+    const std::string place = seam != nullptr   ? seam->seam
+                              : line != nullptr ? std::string(keyOf(line->line))
+                                                : std::string();
+    heading_->setText(tr("Change of %1").arg(seamName(place)));
+    form_->setRowVisible(front_, seam != nullptr && !isCentreName(seam->seam));
+    for (FitFadeField* field : {up_, down_}) form_->setRowVisible(field, seam != nullptr);
+    for (FitFadeField* field : {towardsFront_, towardsBack_})
+        form_->setRowVisible(field, line != nullptr);
+    if (seam != nullptr) {
+        front_->setShare(seam->frontPart);
+        up_->showFade(seam->up, unit);
+        down_->showFade(seam->down, unit);
+    }
+    if (line != nullptr) {
+        towardsFront_->showFade(line->towardsFront, unit);
+        towardsBack_->showFade(line->towardsBack, unit);
     }
 }
 

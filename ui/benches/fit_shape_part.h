@@ -1,45 +1,46 @@
 #pragma once
 
 #include <QWidget>
-#include <optional>
 
 #include "core/alterations/alteration.h"
 #include "core/units/length.h"
 
-class QCheckBox;
 class QFormLayout;
 class QLabel;
 
 namespace coutil {
 
-class LengthField;
+class FitFadeField;
 class ShareField;
 
-// How a seam is shaped by the marks on it: how much each panel gives, and where the change ends.
+// How a seam, or the top or bottom edge, is shaped by the marks on it: how much each panel gives,
+// and where the change ends.
 class FitShapePart : public QWidget {
     Q_OBJECT
 
   public:
     explicit FitShapePart(QWidget* parent = nullptr);
-    void showShape(const ShapeSeam& shape, LengthUnit unit);
+    // A ShapeSeam or a ReshapeEdge.
+    void showChange(const Change& change, LengthUnit unit);
 
   signals:
-    void edited(const coutil::ShapeSeam& after, const QString& words, const QString& field);
+    void edited(const coutil::Change& after, const QString& words, const QString& field);
     void left();
 
   private:
-    struct End {
-        LengthField* over = nullptr;
-        QCheckBox* toTheEdge = nullptr;
-    };
-    End addEnd(const QString& words, const char* name, Fade ShapeSeam::*fade);
+    void addRows();
+    template <class Kind>
+    FitFadeField* addFade(const QString& words, const QString& toTheEnd, const char* name,
+                          Fade Kind::*fade);
 
-    ShapeSeam shape_;
+    Change change_;
     QLabel* heading_;
     QFormLayout* form_;
     ShareField* front_;
-    End up_;
-    End down_;
+    FitFadeField* up_ = nullptr;
+    FitFadeField* down_ = nullptr;
+    FitFadeField* towardsFront_ = nullptr;
+    FitFadeField* towardsBack_ = nullptr;
 };
 
 }  // namespace coutil

@@ -6,6 +6,7 @@
 
 #include "ui/canvas/ruler.h"
 #include "ui/canvas/scene_painter.h"
+#include "ui/canvas/sign_places.h"
 
 namespace coutil {
 
@@ -115,7 +116,11 @@ void paintLetterings(QPainter& painter, const TableLook& look) {
     const QFontMetricsF metrics(font);
     painter.setFont(font);
     painter.setPen(look.colours.text);
-    std::vector<QRectF> taken;
+    std::vector<QRectF> taken;  // readings first: a name has other places to stand
+    for (const SignPlace& sign : signPlaces(look)) {
+        taken.push_back(sign.shape);
+        if (!sign.words.isNull()) taken.push_back(sign.words);
+    }
     for (const SceneLettering& lettering : look.scene.letterings) {
         const QSizeF size(metrics.horizontalAdvance(lettering.text) + 4, kLetterPx + 2.0);
         for (const QPointF& place : lettering.places) {

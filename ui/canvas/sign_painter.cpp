@@ -1,7 +1,7 @@
-#include <QFontMetricsF>
 #include <QPainter>
 
 #include "ui/canvas/scene_painter.h"
+#include "ui/canvas/sign_places.h"
 
 namespace coutil {
 
@@ -10,8 +10,6 @@ namespace {
 constexpr double kArrowPx = 13;  // from tip to end
 constexpr double kHeadPx = 5;
 constexpr double kGapPx = 2;  // between the place and a tip that points at it
-constexpr double kWordsAsidePx = 6;
-constexpr double kWordsAbovePx = 8;  // clear of arrows and of a handle between two edges
 
 void paintArrow(QPainter& painter, const QPointF& tip, const QPointF& direction) {
     const QPointF across(-direction.y(), direction.x());
@@ -42,14 +40,11 @@ void paintShape(QPainter& painter, const SceneSign& sign, const QPointF& at,
 
 // Words on a patch of paper: they must be read across any line.
 void paintWords(QPainter& painter, const TableLook& look, const SceneSign& sign,
-                const QPointF& at) {
+                const QRectF& box) {
     if (sign.words.isEmpty()) return;
-    const QFontMetricsF metrics(painter.font());
-    QRectF box = metrics.boundingRect(sign.words);
-    box.moveBottomLeft(at + QPointF(kWordsAsidePx, -kWordsAbovePx));
     QColor patch(look.colours.paper);
     patch.setAlpha(210);
-    painter.fillRect(box.adjusted(-2, 0, 2, 0), patch);
+    painter.fillRect(box, patch);
     painter.drawText(box, Qt::AlignCenter | Qt::TextDontClip, sign.words);
 }
 
@@ -60,7 +55,9 @@ void paintSigns(QPainter& painter, const TableLook& look) {
     painter.save();
     painter.setFont(look.font);
     painter.setBrush(Qt::NoBrush);
-    for (const SceneSign& sign : look.scene.signs) {
+    const std::vector<SignPlace> places = signPlaces(look);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const SceneSign& sign = look.scene.signs[i];
         const QPointF at = look.view.toPx(sign.atMm);
         if (!look.area.contains(at)) continue;
         const QColor colour = sign.isPale  ? look.colours.before
@@ -69,7 +66,7 @@ void paintSigns(QPainter& painter, const TableLook& look) {
         painter.setPen(QPen(colour, sign.isLit ? 2.4 : 1.6, Qt::SolidLine, Qt::RoundCap));
         paintShape(painter, sign, at, QPointF(sign.direction.x(), -sign.direction.y()));
         painter.setPen(sign.isLit ? look.colours.halo : look.colours.text);
-        paintWords(painter, look, sign, at);
+        paintWords(painter, look, sign, places[i].words);
     }
     painter.restore();
 }

@@ -27,6 +27,9 @@ Table::Table(QWidget* parent) : QWidget(parent) {
 
 void Table::setScene(TableScene scene) {
     const bool wasEmpty = scene_.isEmpty();
+    // A half become a whole pattern or back: the old view shows the wrong place of it.
+    const bool isLaidOutAnew = !scene_.panels.empty() && !scene.panels.empty() &&
+                               scene_.panels.size() != scene.panels.size();
     scene_ = std::move(scene);
     flat_ = flattenedScene(scene_);
     if (!stillThere(highlights_.picked)) {
@@ -40,7 +43,7 @@ void Table::setScene(TableScene scene) {
     redrawLayer();
     const bool outgrew =
         isFitted_ && !openArea().contains(view_.toPx(boundsOf(scene_)).adjusted(1, 1, -1, -1));
-    if (wasEmpty || outgrew) fit();
+    if (wasEmpty || outgrew || isLaidOutAnew) fit();
     tellAssistance();
 }
 
@@ -125,6 +128,7 @@ void Table::paintEvent(QPaintEvent*) {
 void Table::resizeEvent(QResizeEvent*) {
     if (isFitted_) fit();
     redrawLayer();
+    emit resized();
 }
 
 void Table::changeEvent(QEvent* event) {

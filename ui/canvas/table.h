@@ -28,7 +28,8 @@ class Table : public QWidget {
     explicit Table(QWidget* parent = nullptr);
 
     // Shows another scene. The view stays, unless it was fitted and the scene outgrew it, or
-    // nothing was shown before. What is picked stays picked while it exists.
+    // nothing was shown before, or another number of panels is laid out. What is picked stays
+    // picked while it exists.
     void setScene(TableScene scene);
     [[nodiscard]] const TableScene& scene() const { return scene_; }
     // The last sound pattern, behind an error: everything pale.
@@ -72,6 +73,7 @@ class Table : public QWidget {
     void activated(const coutil::TablePlace& place);  // double click, or Enter on what is picked
     void pointerAt(std::optional<QPointF> mm);        // nothing when it left
     void viewChanged();
+    void resized();
     void hint(const QString& text);
 
   protected:

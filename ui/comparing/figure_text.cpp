@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QRegularExpression>
 #include <cmath>
 
 #include "ui/words/trade_words.h"
@@ -17,6 +18,19 @@ QString written(double mm, LengthUnit unit) {
     const char mark = QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.';
     // A table of fractions has no room for the sign that a sixteenth was rounded.
     return QString::fromStdString(writtenLength(mm, unit, mark)).remove(QLatin1Char('~'));
+}
+
+// Columns of decimals stand under each other: hundredths of a cm, tenths of a mm; nothing is "0".
+QString inColumn(double mm, LengthUnit unit) {
+    if (unit != LengthUnit::inch) {
+        const int decimals = unit == LengthUnit::centimetre ? 2 : 1;
+        QLocale locale;
+        locale.setNumberOptions(QLocale::OmitGroupSeparator);
+        const QString text = locale.toString(mm / millimetresIn(unit), 'f', decimals);
+        return text.contains(QRegularExpression(QStringLiteral("[1-9]"))) ? text
+                                                                          : QStringLiteral("0");
+    }
+    return written(mm, unit);
 }
 
 QString signedText(double value, const QString& size) {
@@ -39,12 +53,14 @@ QString squareSize(double mm2, LengthUnit unit) {
 }  // namespace
 
 QString figureText(std::optional<double> mm, LengthUnit unit) {
-    return mm ? written(*mm, unit) : QString(kDash);
+    return mm ? inColumn(*mm, unit) : QString(kDash);
 }
 
 QString differenceText(std::optional<double> mm, LengthUnit unit) {
-    return mm ? signedText(*mm, written(std::abs(*mm), unit)) : QString(kDash);
+    return mm ? signedText(*mm, inColumn(std::abs(*mm), unit)) : QString(kDash);
 }
+
+QString axisText(double mm, LengthUnit unit) { return written(mm, unit); }
 
 QString placeText(double mm, LengthUnit unit) {
     return signedText(mm, written(std::abs(mm), unit)) + QLatin1Char(' ') + unitName(unit);

@@ -158,7 +158,7 @@ void drawChart(PagePen& pen, const ComparedStates& states, const Box& room, Leng
         const double x = scale.x(girth);
         pen.line(flip(x, area.bottom()), flip(x, area.bottom() - 1.2), kHairlineMm,
                  SheetInk::frame);
-        pen.words(figureText(girth, unit), flip(x, area.bottom() + 1.6 * kTinyMm), kTinyMm,
+        pen.words(axisText(girth, unit), flip(x, area.bottom() + 1.6 * kTinyMm), kTinyMm,
                   TextAnchor::centre);
     }
     for (const QPolygonF& line : scale.lineOfA(chart)) {

@@ -4,6 +4,7 @@
 #include <QStyleOption>
 
 #include "ui/canvas/table_colours.h"
+#include "ui/window/line_icon.h"
 
 namespace coutil {
 
@@ -69,6 +70,12 @@ void QuietStyle::drawControl(ControlElement element, const QStyleOption* option,
         return;
     }
     QProxyStyle::drawControl(element, option, painter, widget);
+}
+
+QIcon QuietStyle::standardIcon(StandardPixmap which, const QStyleOption* option,
+                               const QWidget* widget) const {
+    if (which == SP_ToolBarHorizontalExtensionButton) return lineIcon(QStringLiteral("more_menus"));
+    return QProxyStyle::standardIcon(which, option, widget);
 }
 
 QColor fieldFrameColour(const QPalette& palette) {

@@ -16,6 +16,9 @@ class QuietStyle : public QProxyStyle {
                        const QWidget* widget) const override;
     void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
                      const QWidget* widget) const override;
+    // The sign of folded menus in the text colour: 4.5 : 1 in every theme.
+    QIcon standardIcon(StandardPixmap which, const QStyleOption* option,
+                       const QWidget* widget) const override;
 };
 
 [[nodiscard]] QColor fieldFrameColour(const QPalette& palette);

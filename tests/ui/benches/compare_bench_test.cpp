@@ -127,12 +127,31 @@ TEST_F(CompareBenchTest, sideBySideBothTablesHaveOneView) {
     EXPECT_FALSE(second.isVisible());
 }
 
+TEST_F(CompareBenchTest, theTablesTurnWhenTheWindowBecomesWideOrHigh) {
+    open(grownFolio());
+    bench.compare(inked(1), inked(3));
+    QSignalSpy turned(&bench, &CompareBench::besideTableWanted);
+    QTest::keyClick(field("compareView"), Qt::Key_Down);
+    Table& second = bench.second();
+    const auto resizeBoth = [&](const QSize& size) {
+        second.resize(size);
+        table->resize(size);
+        QCoreApplication::processEvents();
+    };
+    resizeBoth({2400, 300});
+    turned.clear();
+    resizeBoth({300, 2400});
+    resizeBoth({2400, 300});
+    ASSERT_EQ(turned.count(), 2);
+    EXPECT_NE(turned[0].front().toBool(), turned[1].front().toBool());
+}
+
 TEST_F(CompareBenchTest, aClickOnAFigureGoesToItsPlace) {
     open(grownFolio());
     bench.compare(inked(1), inked(2));
     QTreeWidgetItem* seam = row(1, "2-3");
     ASSERT_NE(seam, nullptr);
-    EXPECT_EQ(row(0, "waist")->text(4), kMinus + "0.8");
+    EXPECT_EQ(row(0, "waist")->text(4), kMinus + "0.80");
     table->zoomBy(4);
     figures(1)->setCurrentItem(seam);
     ASSERT_TRUE(table->litProblem());
@@ -227,7 +246,7 @@ TEST_F(CompareBenchTest, isSavedAsPdfWithNamesAndFigures) {
     EXPECT_TRUE(says(0, "A: revision 1, "));
     EXPECT_TRUE(says(0, "B: revision 2, "));
     EXPECT_TRUE(says(0, "not for cutting"));
-    EXPECT_TRUE(says(1, (kMinus + "0.8").toStdString()));
+    EXPECT_TRUE(says(1, (kMinus + "0.80").toStdString()));
     EXPECT_TRUE(says(1, "Alterations between") || says(pages.size() - 1, "Alterations between"));
     for (const SheetDrawing& page : pages) {
         for (const SheetLettering& each : page.letterings) {

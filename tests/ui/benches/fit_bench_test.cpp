@@ -21,6 +21,7 @@
 #include "core/revision/confirm.h"
 #include "core/store/text_formats.h"
 #include "tests/ui/benches/invented_folio.h"
+#include "ui/benches/fit_line_fades.h"
 #include "ui/benches/fit_mark_list.h"
 #include "ui/benches/fit_photo_view.h"
 #include "ui/benches/fit_places.h"
@@ -365,6 +366,66 @@ TEST_F(FitBenchTest, aTopEdgeIsRaisedWhereItIsClicked) {
     EXPECT_EQ(place.line, EdgeLine::top);
     EXPECT_EQ(place.at.panel, panel.name);
     EXPECT_NEAR(place.at.alongMm, lengthMm(panel.edges[top].path) / 2, 3);
+}
+
+TEST_F(FitBenchTest, fadesOfARaisedTopEdgeAreDraggedAndTyped) {
+    recordFitting();
+    const auto top = *edgeWithRole(pattern().panels[2], EdgeRole::top);
+    const QPointF at = table.scene().panels[2].edges[top].path.pointAtPercent(0.5);
+    click(table.view().toPx(at).toPoint());
+    typeAmount("0.6");
+    const auto change = [&] { return std::get<ReshapeEdge>(pencil().alterations[0].change); };
+    ASSERT_EQ(change().towardsFront.overMm, 60);
+    EXPECT_FALSE(find<LengthField>("fadeUp")->isVisible());
+    ASSERT_TRUE(find<LengthField>("fadeFront")->isVisible());
+    // The front panels lie to the left of the panel.
+    const int steps = document.undoStack().count();
+    const double wasMm = *change().towardsBack.overMm;
+    const Pattern before = pattern();
+    drag(kFadeBackHandle, {12, 0}, true);
+    EXPECT_NEAR(*change().towardsBack.overMm, wasMm + 12, 4);
+    EXPECT_EQ(change().towardsFront.overMm, 60);
+    EXPECT_EQ(document.undoStack().count(), steps + 1);
+    EXPECT_NE(pattern(), before);
+    EXPECT_EQ(find<LengthField>("fadeBack")->valueMm(), change().towardsBack.overMm);
+    auto* front = find<LengthField>("fadeFront");
+    front->setFocus();
+    front->selectAll();
+    QTest::keyClicks(front, "4");
+    EXPECT_EQ(change().towardsFront.overMm, 40);
+    find<QCheckBox>("fadeFrontCarried")->click();
+    EXPECT_EQ(change().towardsFront.overMm, std::nullopt);
+    EXPECT_FALSE(front->isEnabled());
+}
+
+TEST_F(FitBenchTest, theKindFollowsAMinusWhileItIsTyped) {
+    recordFitting();
+    click(onSeam("2-3", 35));
+    typeAmount("-0.8");
+    ASSERT_TRUE(find<LengthField>("markAmount")->hasFocus());
+    EXPECT_TRUE(find<QComboBox>("markKind")->currentText().startsWith("opened"));
+    find<LengthField>("markAmount")->selectAll();
+    typeAmount("0.8");
+    EXPECT_TRUE(find<QComboBox>("markKind")->currentText().startsWith("pinned"));
+    EXPECT_EQ(fitting().marks.front().kind, MarkKind::pinned);
+}
+
+TEST_F(FitBenchTest, backToAHalfTheViewFitsAgain) {
+    recordFitting();
+    const double halfPxPerMm = table.view().pxPerMm();
+    click(onSeam("2-3", 35));
+    typeAmount("0.8");
+    auto* side = find<ChoiceField>("markSide");
+    side->setCurrentIndex(side->findData(int(BodySide::left)));
+    ASSERT_TRUE(isWhole(pattern()));
+    EXPECT_LT(table.view().pxPerMm(), 0.8 * halfPxPerMm);
+    find<QPushButton>("equalMean")->click();
+    ASSERT_FALSE(isWhole(pattern()));
+    EXPECT_NEAR(table.view().pxPerMm(), halfPxPerMm, 0.05 * halfPxPerMm);
+    table.zoomBy(1.5);  // by hand, on the layout that stays
+    const double zoomed = table.view().pxPerMm();
+    find<QCheckBox>("markOn")->click();
+    EXPECT_EQ(table.view().pxPerMm(), zoomed);
 }
 
 TEST_F(FitBenchTest, notesHaveNoAmountAndAreAddedByTheButton) {

@@ -39,14 +39,14 @@ class ComparedFigures : public testing::Test {
 TEST_F(ComparedFigures, girthsAndSeamsSayWhatWasTakenIn) {
     compare(1, 2);
     ASSERT_EQ(tables.size(), 5U);
-    EXPECT_EQ(row(0, "waist").figures.back(), kMinus + "0.8");
+    EXPECT_EQ(row(0, "waist").figures.back(), kMinus + "0.80");
     const FigureRow& seam = row(1, "2-3");
     const auto waist = tables[1].columns.indexOf("waist") - 1;
     ASSERT_GE(waist, 0);
-    EXPECT_EQ(seam.figures[waist], kMinus + "0.4");
+    EXPECT_EQ(seam.figures[waist], kMinus + "0.40");
     EXPECT_FALSE(seam.isUnchanged);
     EXPECT_TRUE(row(1, "1-2").isUnchanged);
-    EXPECT_EQ(seam.figures[tables[1].columns.indexOf("most") - 1], kMinus + "0.4");
+    EXPECT_EQ(seam.figures[tables[1].columns.indexOf("most") - 1], kMinus + "0.40");
 }
 
 TEST_F(ComparedFigures, everyRowHasAsManyFiguresAsItsTableHasColumns) {
@@ -95,8 +95,8 @@ TEST_F(ComparedFigures, alterationsBetweenAreToldWithDateAndReason) {
 
 TEST(FigureText, signsAndMissingFigures) {
     using enum LengthUnit;
-    EXPECT_EQ(differenceText(4.0, millimetre), "+4");
-    EXPECT_EQ(differenceText(-4.0, centimetre), kMinus + "0.4");
+    EXPECT_EQ(differenceText(4.0, millimetre), "+4.0");
+    EXPECT_EQ(differenceText(-4.0, centimetre), kMinus + "0.40");
     EXPECT_EQ(differenceText(0.01, millimetre), "0");
     EXPECT_EQ(differenceText(-25.4, inch), kMinus + "1");
     EXPECT_EQ(differenceText({}, millimetre), QString(QChar(0x2013)));
