@@ -948,6 +948,14 @@
         <source>Drag across: how much each panel gives</source>
         <translation>Quer ziehen: wie viel jedes Teil gibt</translation>
     </message>
+    <message>
+        <source>Drag along the edge: where the change ends to the front</source>
+        <translation>Entlang der Kante ziehen: wo die Änderung vorn endet</translation>
+    </message>
+    <message>
+        <source>Drag along the edge: where the change ends to the back</source>
+        <translation>Entlang der Kante ziehen: wo die Änderung hinten endet</translation>
+    </message>
 </context>
 <context>
     <name>FittingPaper</name>
@@ -3220,6 +3228,14 @@ Nahtzugabe: %4</translation>
     </message>
 </context>
 <context>
+    <name>coutil::FitFadeField</name>
+    <message>
+        <source>%1: carried %2</source>
+        <comment>Fades above over: carried to the edge</comment>
+        <translation>%1: durchgezogen %2</translation>
+    </message>
+</context>
+<context>
     <name>coutil::FitHead</name>
     <message>
         <source>posted</source>
@@ -3507,16 +3523,20 @@ Nahtzugabe: %4</translation>
         <translation>bis zur Kante</translation>
     </message>
     <message>
-        <source>%1: carried to the edge</source>
-        <translation>%1: bis zur Kante durchgezogen</translation>
-    </message>
-    <message>
-        <source>where the change ends</source>
-        <translation>wo die Änderung endet</translation>
-    </message>
-    <message>
         <source>Change of %1</source>
         <translation>Änderung: %1</translation>
+    </message>
+    <message>
+        <source>Fades to the front over</source>
+        <translation>Läuft nach vorn aus über</translation>
+    </message>
+    <message>
+        <source>to the centre</source>
+        <translation>bis zur Mitte</translation>
+    </message>
+    <message>
+        <source>Fades to the back over</source>
+        <translation>Läuft nach hinten aus über</translation>
     </message>
 </context>
 <context>
@@ -3945,6 +3965,13 @@ Nahtzugabe: %4</translation>
     <message>
         <source>the tracings on a projector</source>
         <translation>die Schnittkopien am Projektor</translation>
+    </message>
+</context>
+<context>
+    <name>coutil::Kind</name>
+    <message>
+        <source>where the change ends</source>
+        <translation>wo die Änderung endet</translation>
     </message>
 </context>
 <context>
