@@ -16,19 +16,10 @@ struct BonePlan {
     bool operator==(const BonePlan&) const = default;
 };
 
-// Bones of one type and length that are bought ready cut.
-struct ReadyCutBones {
-    BoneType type{};
-    double lengthMm = 0;
-    int count = 0;
-
-    bool operator==(const ReadyCutBones&) const = default;
-};
-
 // How all bones of a garment come from the shop: each type in the order of BoneType.
 struct BonesToBuy {
     std::vector<BonePlan> plans{};
-    std::vector<ReadyCutBones> readyCut{};  // longest first within a type
+    std::vector<BoneTotal> readyCut{};  // bought in their lengths; longest first within a type
 
     bool operator==(const BonesToBuy&) const = default;
 };

@@ -55,7 +55,7 @@ std::vector<MaterialNeed> needsOf(const BonesToBuy& bones) {
         for (const PlannedBar& bar : plan.bars) barsByLength[bar.stockLengthMm] += bar.count;
         for (const auto& [stockMm, bars] : barsByLength) add(type, stockMm, bars);
     }
-    for (const ReadyCutBones& ready : bones.readyCut) add(ready.type, ready.lengthMm, ready.count);
+    for (const BoneTotal& ready : bones.readyCut) add(ready.type, ready.lengthMm, ready.count);
     return needs;
 }
 

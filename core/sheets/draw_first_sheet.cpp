@@ -59,9 +59,12 @@ void drawBar(SheetDrawing& drawing, const Point& start, const Vector& along, con
     }
 }
 
-void writeNotes(Column& column, const SheetWords& words, double textMm) {
-    column.write(words.joinHint, textMm);
-    column.skip(textMm);
+// One page alone is joined to none.
+void writeNotes(Column& column, const SheetWords& words, double textMm, bool isOnlyPage) {
+    if (!isOnlyPage) {
+        column.write(words.joinHint, textMm);
+        column.skip(textMm);
+    }
     column.write(words.estimates, textMm);
     column.skip(words.estimates.empty() ? 0 : textMm);
     for (const auto& caution : words.cautions) column.write(caution, textMm);
@@ -110,7 +113,7 @@ void drawFigure(SheetDrawing& drawing, const Point& corner, const Correction& fa
     inside.skip(textMm);
     inside.write(words.correctionHint, textMm);
     inside.skip(textMm);
-    if (isSmallPage) writeNotes(inside, words, textMm);
+    if (isSmallPage) writeNotes(inside, words, textMm, isOnlyPage);
 }
 
 void writeTitle(Column& column, const SheetPlan& plan, const SheetWords& words) {
@@ -139,7 +142,8 @@ void drawInside(const SheetPlan& plan, const std::vector<Tracing>& tracings,
     const double figureTop = column.at().y();
     const double squareTop = figureTop - (kBarMm - kSquareMm) * factor.y;
     const Point corner(page.lowest.x() + 0.5, squareTop - kSquareMm * factor.y);
-    drawFigure(drawing, corner, factor, words, isSmall, pagesOf(plan) == 1);
+    const bool isOnlyPage = pagesOf(plan) == 1;
+    drawFigure(drawing, corner, factor, words, isSmall, isOnlyPage);
 
     // The map takes what is left: under the figure, or beside it on a wide page.
     Box mapRoom{page.lowest, Point(page.highest.x(), corner.y() - kBarAwayMm - 6)};
@@ -150,7 +154,7 @@ void drawInside(const SheetPlan& plan, const std::vector<Tracing>& tracings,
         const double notesTop = isWide ? page.highest.y() : figureTop;
         Column notes(drawing, Point(page.lowest.x() + kFigureMm + kGapMm, notesTop),
                      std::min(beside, kWidestNotesMm));
-        writeNotes(notes, words, kBodyMm);
+        writeNotes(notes, words, kBodyMm, isOnlyPage);
         mapRoom.highest.y() = std::min(mapRoom.highest.y(), notes.at().y());
     }
     if (plan.options.paper.isOnePage) return;

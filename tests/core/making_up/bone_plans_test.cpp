@@ -39,7 +39,7 @@ TEST(BonePlans, withoutStockTheyAreBoughtReadyCut) {
     const auto toBuy = bonesToBuy({rowOf(kSpiral, 280), rowOf(kSpiral, 300)}, {});
     ASSERT_TRUE(toBuy.hasValue());
     EXPECT_TRUE(toBuy.problems.empty());
-    EXPECT_EQ(toBuy->readyCut, (std::vector<ReadyCutBones>{{kSpiral, 300, 2}, {kSpiral, 280, 2}}));
+    EXPECT_EQ(toBuy->readyCut, (std::vector<BoneTotal>{{kSpiral, 300, 2}, {kSpiral, 280, 2}}));
     const auto needs = needsOf(*toBuy);
     ASSERT_EQ(needs.size(), 2U);
     EXPECT_EQ(materialKey(needs[0]), "bone_stock/spiral_steel 6");

@@ -89,7 +89,7 @@ TEST(Drift, unchangedRulesGiveTheInkToTheLastBit) {
 }
 
 TEST(Drift, otherAmountsAreToldWithDistancePanelAndPlace) {
-    const MeasurementSet& body = bodies::ansurBodies().at(17);
+    const MeasurementSet body = bodies::ansurBodies().at(17);
     // Half a millimetre more at each of the two edges, by hand.
     const Folio folio = inked(body, {takenIn("a", "2-3", 8)}, {takenIn("a", "2-3", 9)});
     const std::string digest = folio.garments[0].revisions[0]->digest();
@@ -107,7 +107,7 @@ TEST(Drift, otherAmountsAreToldWithDistancePanelAndPlace) {
 }
 
 TEST(Drift, aHundredthOfAMillimetreIsTheLimit) {
-    const MeasurementSet& body = bodies::ansurBodies().at(17);
+    const MeasurementSet body = bodies::ansurBodies().at(17);
     const auto notesFor = [&](double moreMm) {
         const Folio folio =
             inked(body, {takenIn("a", "2-3", 8)}, {takenIn("a", "2-3", 8 + 2 * moreMm)});
@@ -118,7 +118,7 @@ TEST(Drift, aHundredthOfAMillimetreIsTheLimit) {
 }
 
 TEST(Drift, anAlterationThatNoLongerFitsIsNamed) {
-    const MeasurementSet& body = bodies::ansurBodies().at(17);
+    const MeasurementSet body = bodies::ansurBodies().at(17);
     const Alteration lost = takenIn("b", "8-9", 4);
     Folio folio = inked(body, {takenIn("a", "2-3", 8), lost}, {takenIn("a", "2-3", 9)});
     const auto notes = driftIn(folio, folio.garments[0]);
@@ -136,7 +136,7 @@ TEST(Drift, anAlterationThatNoLongerFitsIsNamed) {
 }
 
 TEST(Drift, whatWasLeftOutAtConfirmingIsSilent) {
-    const MeasurementSet& body = bodies::ansurBodies().at(17);
+    const MeasurementSet body = bodies::ansurBodies().at(17);
     const Folio folio = fitted(confirmed(blockFolio(body), "block"), "a",
                                {takenIn("a", "2-3", 8), takenIn("b", "8-9", 4)}, "she knows why");
     ASSERT_FALSE(folio.garments[0].revisions[1]->content().errorsAccepted.empty());
@@ -144,7 +144,7 @@ TEST(Drift, whatWasLeftOutAtConfirmingIsSilent) {
 }
 
 TEST(Drift, otherPanelsHaveNoDistance) {
-    const MeasurementSet& body = bodies::ansurBodies().at(17);
+    const MeasurementSet body = bodies::ansurBodies().at(17);
     const Alteration joined{.id = "j", .change = JoinPanels{"3-4"}};
     for (const auto& folio : {inked(body, {joined}, {}), inked(body, {}, {joined})}) {
         const auto notes = driftIn(folio, folio.garments[0]);

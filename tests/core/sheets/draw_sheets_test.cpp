@@ -96,6 +96,7 @@ TEST(DrawSheets, largePaperCarriesTheFirstPageBesideThePattern) {
             ASSERT_EQ(drawings.size(), plan->sheets.size()) << paper;
             const bool isOnlyPage = drawings.size() == 1;
             EXPECT_EQ(says(drawings[0], madeUpWords().measureBeforeCutting), isOnlyPage);
+            EXPECT_EQ(says(drawings[0], madeUpWords().joinHint), !isOnlyPage);
             EXPECT_EQ(says(drawings[0], madeUpWords().measureFirst), !isOnlyPage);
             EXPECT_TRUE(says(drawings[0], "page 1 of " + std::to_string(drawings.size())));
             EXPECT_TRUE(says(drawings[0], "100 mm"));
